@@ -1,0 +1,292 @@
+// Package part holds the kinds of device, one file each: what a kind's
+// settings and terminals are, how it behaves in the network, how it is drawn,
+// and which abilities it has. Rules, drawings and lists ask for abilities,
+// never for kinds.
+package part
+
+import (
+	"legwork/harness/diag"
+	"legwork/harness/quantity"
+)
+
+// Landing is how a wire ends at a terminal.
+type Landing uint8
+
+const (
+	// Cavity takes a crimped terminal in a housing: C.
+	Cavity Landing = iota
+	// Post takes a ring under a nut: P. Every ring is one bolted joint.
+	Post
+	// Joint is a crimped or welded joint without a ring, as a splice: J.
+	Joint
+)
+
+// Kind is one sort of device.
+type Kind struct {
+	Name      string // word of the draft: "relay"
+	Title     string // "A relay with one make contact, or a change-over contact."
+	Law       string // plain-text electrical model with its equations
+	Letter    string // IEC 81346 class letter offered for names: "K"
+	Settings  []Setting
+	Terminals []Terminal // fixed ones; more may come from Lines
+	Lines     *Lines     // how its child lines are read; nil: it has none
+	Self      bool       // has one terminal that is called by the device's own name (splice, stud)
+	Ground    string     // the terminal that becomes metal when the device says grounds-to; "" if it can't
+	Joins     bool       // its terminals are ways to join wires, not a use of current (connector, splice, stud, box)
+
+	// Stamp adds the device's states and branches to the network.
+	Stamp func(d *Device, s *Stamper)
+
+	Symbol Symbol
+
+	// Abilities. Nil means "can't".
+	Supplies func(d *Device) []Supply   // is a source of current
+	Protects func(d *Device) []Fuse     // opens on too much current
+	Draws    func(d *Device) []Draw     // uses current
+	Switches func(d *Device) []Contact  // makes and breaks a path
+	Drives   func(d *Device) []Output   // commands something: a controller's outputs
+	Kicks    func(d *Device) []Kick     // an inductance that needs suppression
+	Grounds  func(d *Device) []Return   // returns and what they want
+	Passes   func(d *Device) []Path     // lets current through from terminal to terminal, always (diode, resistor)
+	Couples  func(d *Device) []Pair     // terminals that are one point (mated connector cavities)
+	Buys     func(d *Device) []Purchase // rows for a parts list
+}
+
+// Terminal is one fixed terminal of a kind.
+type Terminal struct {
+	Name    string   // canonical: "87"
+	Aliases []string // US and standard names: "NO"
+	Landing Landing
+	Doc     string
+}
+
+// Setting is one thing that a draft may say of a device. A setting is either
+// named by its word (draws 8.5A 13.5V), or bare: recognized by the unit of a
+// figure (15A) or by a word of a closed set (bolt-down).
+type Setting struct {
+	Name    string
+	Bare    bool     // written without its name
+	Figures []Figure // figures it takes, greedily, in this order
+	Words   []string // or exactly one word of this set
+	Steps   bool     // may be followed by "when LIST" (or, bare, by a step word such as always)
+	Repeats bool     // may be given more than once, with different steps
+	Must    bool     // has to be given
+	Doc     string
+	Default string // Words setting: the word taken when nothing is said; "" for none
+}
+
+// Figure is one number of a setting, held in the base unit of its dimension.
+type Figure struct {
+	Name       string
+	Dim        quantity.Dim
+	Optional   bool    // may be left out; Default is then taken, and listed as a guess if Guess
+	Default    float64 // in base units; used when Optional, or when the whole setting is not given and HasDefault
+	HasDefault bool
+	Guess      bool    // a defaulted value is listed among the guesses
+	Min, Max   float64 // allowed range, inclusive, base units
+	Source     string  // key into gauge's sources for the default; "" when there is none
+	Doc        string
+}
+
+// Mark says how sure the user is of a figure.
+type Mark uint8
+
+const (
+	Unmarked Mark = iota
+	Sheet
+	Measured
+	Guess
+)
+
+// Value is one setting as given or defaulted.
+type Value struct {
+	Setting *Setting
+	Nums    []float64 // one for each Figure, base units, defaults filled in
+	Set     []bool    // which of them the draft gave
+	Word    string
+	When    StepSet // steps named by "when"; NoSteps when not said
+	Said    bool    // the draft gave it
+	Mark    Mark
+	At      diag.Span
+}
+
+// Device is one device of a draft as its kind sees it.
+type Device struct {
+	Name     string
+	Label    string
+	Kind     *Kind
+	At       diag.Span // its name in the draft
+	Values   []Value   // in the order of Kind.Settings, repeats in draft order
+	Pins     []Pin     // all its terminals: fixed ones first, then those of its lines
+	Lines    []Line    // its child lines as read
+	Grounded string    // metal it returns through (grounds-to), "" for none
+	On       string    // metal it is bolted to (on), "" for none
+	AmbientC float64   // of its place
+	Wet      bool
+	SystemV  float64 // 12 or 24
+}
+
+// Pin is a terminal of a device: fixed, or named by a child line.
+type Pin struct {
+	Name    string
+	Aliases []string
+	Landing Landing
+	Line    int // index into Lines, -1 for a fixed terminal
+	At      diag.Span
+	Quiet   bool // may stay without a wire (a fixed terminal such as 87a)
+}
+
+// Shape is how the child lines of a kind are read.
+type Shape uint8
+
+const (
+	// TerminalLines: word 1 is a terminal, word 2 its role, then settings (module).
+	TerminalLines Shape = iota + 1
+	// PositionLines: word 1 is a position, then the terminals that it joins (keyswitch, switch with its own steps).
+	PositionLines
+	// HalfLines: "half NAME", then settings (connector).
+	HalfLines
+	// BusLines: "bus NAME", then terminals of other devices that the bar joins (box).
+	BusLines
+)
+
+// Lines says how child lines are read.
+type Lines struct {
+	Shape    Shape
+	Head     string    // fixed first word: "half", "bus"; "" where word 1 is a name
+	Roles    []Role    // TerminalLines
+	Settings []Setting // other shapes
+	Landing  Landing   // of the terminals that lines make
+}
+
+// Role is what a terminal of a module is for.
+type Role struct {
+	Word     string // feed, ground, low-side, high-side, input, sensor-ground, reference ...
+	Doc      string
+	Settings []Setting
+}
+
+// Line is one child line as read.
+type Line struct {
+	Name   string // terminal, position, half or bus
+	Role   *Role
+	Values []Value
+	Refs   []string // PositionLines: canonical terminals joined; BusLines: full names of the members
+	At     diag.Span
+}
+
+// StepSet is a set of steps as bits: bit i is step i of the model's list.
+type StepSet uint64
+
+// NoSteps is the empty set.
+const NoSteps StepSet = 0
+
+// Has reports whether step i is in the set.
+func (s StepSet) Has(i int) bool { return s>>uint(i)&1 != 0 }
+
+// Supply is a source of current.
+type Supply struct {
+	Plus, Minus string // terminals
+	Battery     bool   // may be shorted for hundreds of amperes at any time
+	MaxA        float64
+	CCA         float64 // batteries
+}
+
+// Fuse is a protective element between two terminals.
+type Fuse struct {
+	In, Out string
+	RatedA  float64 // 0: not said, legwork chooses
+	Family  string  // blade, bolt-down, link, breaker
+	At      diag.Span
+}
+
+// LoadType is how a load treats the contact that switches it.
+type LoadType string
+
+const (
+	ResistiveLoad  LoadType = "resistive"
+	MotorLoad      LoadType = "motor"
+	LampLoad       LoadType = "lamp"
+	ElectronicLoad LoadType = "electronic"
+)
+
+// Need is the least volts a load works at in some steps.
+type Need struct {
+	Volts float64
+	Steps StepSet
+	Said  bool // the draft gave it
+	At    diag.Span
+}
+
+// Draw is a use of current between two terminals.
+type Draw struct {
+	Plus, Minus string
+	Amps        float64 // at RatedV
+	RatedV      float64
+	Type        LoadType
+	Constant    bool    // current does not follow the volts above the least need
+	InrushA     float64 // 0: not said
+	Needs       []Need
+	Works       StepSet // steps in which it must be fed; NoSteps: whenever its circuit says so
+	Asleep      bool    // a keep-alive draw
+	Critical    bool    // controller, fuel pump or ignition: the strict drop class
+	Pump        bool    // moves fuel: it must not run with the engine stopped
+	Starter     bool    // exempt from drop percent and from protection of its own cable
+	AmpsKnown   bool    // the draft gave the current
+	At          diag.Span
+}
+
+// Contact is a path that something makes or breaks.
+type Contact struct {
+	A, B         string
+	ResistiveA   float64 // 0: not said
+	MotorA       float64
+	LampA        float64
+	By           string // "coil", "key", "hand", "step"
+	CoilA, CoilB string // By coil
+	AtRest       bool   // closed at rest (87a)
+	At           diag.Span
+}
+
+// Output is a controller output: it sinks or sources current while commanded.
+type Output struct {
+	Pin    string
+	Sinks  bool // low-side; otherwise high-side
+	RatedA float64
+	Steps  StepSet
+	At     diag.Span
+}
+
+// Kick is an inductance between two terminals.
+type Kick struct {
+	A, B       string
+	Suppressed string // "", "diode", "resistor", "zener"
+	At         diag.Span
+}
+
+// Return is a way back to the battery, and what the maker wants of it.
+type Return struct {
+	Pin    string
+	Wanted string // metal that the maker asks for; "" for none
+	Sensor bool   // a sensor ground: nothing else may share it
+	At     diag.Span
+}
+
+// Path is a fixed way through a device.
+type Path struct {
+	A, B   string
+	OneWay bool // only from A to B
+}
+
+// Pair is two terminals that are one point, with the nominal resistance
+// between them (a low figure: it counts only at grade Nominal).
+type Pair struct {
+	A, B string
+	Ohm  float64
+}
+
+// Purchase is a row of a parts list.
+type Purchase struct {
+	What  string
+	Count int
+}

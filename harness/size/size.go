@@ -1,0 +1,57 @@
+// Package size chooses wire sizes and fuse ratings: floors, then drop.
+package size
+
+import (
+	"legwork/gauge"
+	"legwork/harness/diag"
+	"legwork/harness/model"
+	"legwork/harness/solve"
+)
+
+// Sizes is the outcome of sizing.
+type Sizes struct {
+	Wires    []Wire         // by wire ID
+	Fuses    []Fuse         // every protective element of the model, in model order
+	Hot      *solve.History // with the chosen sizes: hot soak, sure figures
+	Cold     *solve.History // cold start, sure figures
+	Usual    *solve.History // hot soak, nominal figures
+	Findings diag.List
+}
+
+// Wire is one wire as sized.
+type Wire struct {
+	Wire      *model.Wire
+	Conductor solve.Conductor
+	Chosen    bool    // legwork chose the size (the draft gave none)
+	DesignA   float64 // worst current over the steps
+	HeatA     float64 // r.m.s. over duty
+	At        string  // step in which DesignA flows
+	Loaded    int     // conductors loaded in the same step in the leg that counts
+	Chain     int     // index of its chain: series wires with one size
+	Governs   string  // the limit that governed
+	Judgement gauge.Judgement
+	DropV     float64 // along the wire itself, in step At
+}
+
+// Fuse is one protective element as chosen.
+type Fuse struct {
+	Device *model.Device
+	Index  int // of part.Protects(device)
+	RatedA float64
+	Chosen bool
+	LoadA  float64
+	At     string // step in which LoadA flows
+	Why    []gauge.Step
+}
+
+// Path is the way of the current to and from one load, for drop.
+type Path struct {
+	Device *model.Device
+	Draw   int // index of part.Draws(device)
+	Step   *model.Step
+	DropV  float64 // posts to terminals, feed and return, sure figures
+	UsualV float64 // the same, nominal figures
+	LimitV float64
+	Wires  []*model.Wire
+	Why    []gauge.Step
+}

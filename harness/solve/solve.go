@@ -1,0 +1,92 @@
+// Package solve plays a harness through its steps of use: one d.c. state a
+// step, with relays that remember.
+package solve
+
+import (
+	"legwork/gauge"
+	"legwork/harness/diag"
+	"legwork/harness/model"
+	"legwork/harness/part"
+)
+
+// Case says under which conditions a history is played. The step is not part
+// of it: relays remember, so all steps are always played in order.
+type Case struct {
+	Corner part.Corner
+	Grade  part.Grade
+	With   []string // options fitted
+}
+
+// Conductor is the wire as sized: what solve has to know of it.
+type Conductor struct {
+	Size    gauge.Size
+	Family  gauge.Family
+	LengthM float64
+	TempC   float64 // conductor temperature in the hot corner
+	Ohm     float64 // copper alone, hot corner
+}
+
+// History is all steps of one case, in the order of the model's steps.
+type History struct {
+	Case     Case
+	Model    *model.Model
+	States   []*State
+	Relays   []Relay // the devices' states that move, in model order
+	Findings diag.List
+}
+
+// State is the network in one step.
+type State struct {
+	Step      *model.Step
+	Skipped   string       // why it was not solved, "" if it was
+	Volts     []float64    // by terminal ID, against the reference (battery negative post); NaN where floating
+	Why       []string     // by terminal ID: reason it floats, "" if it does not
+	WireA     []float64    // by wire ID, from its first end to its second; 0 where floating
+	DrawA     [][]float64  // by device ID, one for each of part.Draws(device): current through it
+	FuseA     [][]float64  // by device ID, one for each of part.Protects(device): from In to Out
+	ContactA  [][]float64  // by device ID, one for each of part.Switches(device)
+	OutputA   [][]float64  // by device ID, one for each of part.Drives(device): current through it, never negative
+	Relay     []RelayState // by index of History.Relays
+	Residual  float64      // A, largest node-law error
+	Passes    int
+	Collapsed []string // devices whose constant power has no solution
+	Chatter   []int    // indexes of relays that never settle
+}
+
+// Relay is one remembered state of a device.
+type Relay struct {
+	Device *model.Device
+	part.State
+	Output bool // its coil is driven by a controller output
+	Starts bool // it must be in before the starter can draw its current
+}
+
+// Zone says how sure a relay's state is.
+type Zone uint8
+
+const (
+	SurelyOut Zone = iota
+	NotSure        // between the volts that surely leave it out and those that surely pull it in
+	SurelyIn
+)
+
+// RelayState is where one relay stands in one step.
+type RelayState struct {
+	On                            bool
+	Asked                         bool    // its coil is meant to be energized in this step: some path to both coil ends is closed
+	Volts                         float64 // across its coil, settled
+	PullV                         float64 // across its coil at the moment it pulled in or failed to; 0 where it was not asked
+	Zone                          Zone    // of PullV (of Volts for a relay that was in before)
+	Held                          bool    // was in already when the step began
+	OutBelowV, InAboveV, ReleaseV float64 // at the coil's temperature
+	CoilC                         float64
+	Lost                          bool // AliveState: dropped out in this step
+}
+
+// Reading is a voltage that may not exist: OK is false where the terminal
+// floats, and Reason says why.
+type Reading struct {
+	Volts  float64
+	OK     bool
+	Reason string
+}
