@@ -6,6 +6,7 @@ package quantity
 // beside each dimension.
 type Dim int
 
+// Every dimension, with its base unit.
 const (
 	None        Dim = iota
 	Current         // A
