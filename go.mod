@@ -2,8 +2,10 @@ module legwork
 
 go 1.26.8
 
+require github.com/stretchr/testify v1.12.1
+
 require (
 	github.com/alecthomas/kong v1.17.0 // indirect
 	github.com/google/go-cmp v0.7.0 // indirect
-	github.com/stretchr/testify v1.12.1 // indirect
+	go.yaml.in/yaml/v3 v3.0.5 // indirect
 )
