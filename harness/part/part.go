@@ -38,6 +38,15 @@ type Kind struct {
 	Stamp func(d *Device, s *Stamper)
 
 	Symbol Symbol
+	Others []Symbol               // further forms, by Name: "pedal"; Form picks one
+	Form   func(d *Device) string // name of the form among Others, "" for Symbol; nil: always Symbol
+
+	// Fits reports whether the device as set has the fixed terminal; nil: it has all of them.
+	Fits func(d *Device, terminal string) bool
+
+	// Assumes lists what is taken for granted when the draft is silent and no
+	// default of a figure says it.
+	Assumes func(d *Device) []Assumption
 
 	// Abilities. Nil means "can't".
 	Supplies func(d *Device) []Supply   // is a source of current
@@ -57,17 +66,21 @@ type Terminal struct {
 	Name    string   // canonical: "87"
 	Aliases []string // US and standard names: "NO"
 	Landing Landing
+	Quiet   bool // may stay without a wire
 	Doc     string
 }
 
 // Setting is one thing that a draft may say of a device. A setting is either
 // named by its word (draws 8.5A 13.5V), or bare: recognized by the unit of a
-// figure (15A) or by a word of a closed set (bolt-down).
+// figure (15A) or by a word of a closed set (bolt-down). A named setting with
+// neither figures, words nor a free word is a flag: its name alone says it
+// (fuel, sealed).
 type Setting struct {
 	Name    string
 	Bare    bool     // written without its name
 	Figures []Figure // figures it takes, greedily, in this order
 	Words   []string // or exactly one word of this set
+	Free    bool     // takes one word that the kind does not know: the name of a metal, a place or a terminal; kept in Value.Word
 	Steps   bool     // may be followed by "when LIST" (or, bare, by a step word such as always)
 	Repeats bool     // may be given more than once, with different steps
 	Must    bool     // has to be given
@@ -85,7 +98,28 @@ type Figure struct {
 	Guess      bool    // a defaulted value is listed among the guesses
 	Min, Max   float64 // allowed range, inclusive, base units
 	Source     string  // key into gauge's sources for the default; "" when there is none
+	Scale      Scale   // how Default, which holds for 12 V, follows the system's volts
 	Doc        string
+}
+
+// Scale is how a default that holds for a 12 V system follows its volts.
+type Scale uint8
+
+const (
+	// Fixed does not change.
+	Fixed Scale = iota
+	// ByVolts grows with the volts: a voltage.
+	ByVolts
+	// ByVolts2 grows with their square: a resistance at the same power.
+	ByVolts2
+	// OverVolts shrinks with the volts: a current at the same power.
+	OverVolts
+)
+
+// Assumption is something taken for granted, for the list of guesses.
+type Assumption struct {
+	What, Value string // "draw of P1", "21 W"
+	Source      string // key into gauge's sources, "" for none
 }
 
 // Mark says how sure the user is of a figure.
@@ -124,6 +158,12 @@ type Device struct {
 	AmbientC float64   // of its place
 	Wet      bool
 	SystemV  float64 // 12 or 24
+
+	// What a device has to know of the others; zero: not known. See [Acquaint].
+	BatteryOhm float64 // warm resistance of the draft's own battery
+	ChargeV    float64 // setpoint of the machine that charges it
+
+	FuseRatedA float64 // rating that legwork chose for a fuse whose draft gives none
 }
 
 // Pin is a terminal of a device: fixed, or named by a child line.
@@ -134,6 +174,7 @@ type Pin struct {
 	Line    int // index into Lines, -1 for a fixed terminal
 	At      diag.Span
 	Quiet   bool // may stay without a wire (a fixed terminal such as 87a)
+	Wired   bool // a wire or bus lands here; set by the model, tells an alternator where it senses
 }
 
 // Shape is how the child lines of a kind are read.
@@ -190,6 +231,8 @@ type Supply struct {
 	Battery     bool   // may be shorted for hundreds of amperes at any time
 	MaxA        float64
 	CCA         float64 // batteries
+	Ohm         float64 // batteries: warm internal resistance
+	SetpointV   float64 // machines that charge: volts held at the sense point
 }
 
 // Fuse is a protective element between two terminals.
@@ -233,6 +276,11 @@ type Draw struct {
 	Pump        bool    // moves fuel: it must not run with the engine stopped
 	Starter     bool    // exempt from drop percent and from protection of its own cable
 	AmpsKnown   bool    // the draft gave the current
+	AsleepA     float64 // drawn while its module is not alive; 0: nothing
+	Coil        bool    // a coil: judged by its pull-in volts, not by percent of drop
+	DutyFrac    float64 // share of the time it draws, 0 to 1; 1 when not said
+	PeakA       float64 // drawn at every start for PeakS seconds; 0: not said
+	PeakS       float64
 	At          diag.Span
 }
 

@@ -51,6 +51,10 @@ type Branch struct {
 	State int     // index of the state that has to be on; -1: none
 	Rest  bool    // conducts while that state is off
 	Use   Use
+
+	// Regulator only: the terminals between which it senses; solve turns them
+	// into the nodes of the law.
+	SenseA, SenseB string
 }
 
 // Use says what a branch stands for, so that results can be read by meaning.

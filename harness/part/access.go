@@ -1,0 +1,86 @@
+package part
+
+// DefaultAt gives the default of a figure in a system of that many volts.
+func (f Figure) DefaultAt(systemV float64) float64 {
+	if !(systemV > 0) {
+		systemV = 12
+	}
+	k := systemV / 12
+	switch f.Scale {
+	case ByVolts:
+		return f.Default * k
+	case ByVolts2:
+		return f.Default * k * k
+	case OverVolts:
+		return f.Default / k
+	}
+	return f.Default
+}
+
+// Defaulted gives the value of a setting that the draft does not say: figures
+// at their defaults, 0 for those that have none.
+func (s *Setting) Defaulted(systemV float64) Value {
+	v := Value{Setting: s, Word: s.Default, Nums: make([]float64, len(s.Figures)), Set: make([]bool, len(s.Figures))}
+	for i, f := range s.Figures {
+		if f.HasDefault {
+			v.Nums[i] = f.DefaultAt(systemV)
+		}
+	}
+	return v
+}
+
+// completed gives the value with the figures that the draft leaves out at
+// their defaults in a system of that many volts.
+func (v Value) completed(systemV float64) Value {
+	full := v.Setting.Defaulted(systemV)
+	for i := range full.Nums {
+		if i < len(v.Nums) && i < len(v.Set) && v.Set[i] {
+			full.Nums[i], full.Set[i] = v.Nums[i], true
+		}
+	}
+	if v.Word == "" {
+		v.Word = full.Word
+	}
+	v.Nums, v.Set = full.Nums, full.Set
+	return v
+}
+
+// Acquaint tells every device what it has to know of the others: the
+// resistance of the first battery and the setpoint of the first machine that
+// charges it. The model calls it once, when all devices are read.
+func Acquaint(devices []*Device) {
+	var ohm, charge float64
+	for _, d := range devices {
+		if d.Kind == nil || d.Kind.Supplies == nil {
+			continue
+		}
+		for _, s := range d.Kind.Supplies(d) {
+			if s.Battery && ohm == 0 {
+				ohm = s.Ohm
+			}
+			if charge == 0 {
+				charge = s.SetpointV
+			}
+		}
+	}
+	for _, d := range devices {
+		d.BatteryOhm, d.ChargeV = ohm, charge
+	}
+}
+
+// batteryOhm is the resistance of the draft's own battery, or of a usual one.
+func (d *Device) batteryOhm() float64 {
+	if d.BatteryOhm > 0 {
+		return d.BatteryOhm
+	}
+	warm, _ := gaugeBatteryOhm(gaugeDefaultCCA)
+	return warm * d.scale()
+}
+
+// scale is the system's volts over 12.
+func (d *Device) scale() float64 {
+	if !(d.SystemV > 0) {
+		return 1
+	}
+	return d.SystemV / 12
+}
