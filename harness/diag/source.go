@@ -23,7 +23,8 @@ func line(src []byte, n int) (text []byte, start int, ok bool) {
 // them goes by its columns.
 func marked(c []cell, s Span, start, length int) (i, j int) {
 	from, to := s.Off-start, s.EndOff-start
-	byOffset := from >= 0 && from <= length && to >= from && (from == 0) == (s.Col == 1)
+	byOffset := from >= 0 && from <= length && (from == 0) == (s.Col == 1) &&
+		(to > from || s.End <= s.Col)
 	before := func(c cell) bool { return c.col < s.Col }
 	inside := func(c cell) bool { return c.col < max(s.End, s.Col+1) }
 	if byOffset {

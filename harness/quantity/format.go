@@ -7,7 +7,8 @@ import (
 
 // Format prints v, in the base unit of d, as a draft would write it: three
 // significant digits, a unit that suits the size, no blank: 15A, 302mV,
-// 2/0AWG, M8. Parse reads it back. A value that is not finite prints as "?".
+// 2/0AWG, M8. [Parse] reads it back. Below 1e-9 it prints 0, never -0; a value
+// that is not finite prints as "?".
 func Format(v float64, d Dim) string { return join(v, d, "") }
 
 // Text prints v, in the base unit of d, for people: as [Format] with a blank
@@ -15,6 +16,9 @@ func Format(v float64, d Dim) string { return join(v, d, "") }
 func Text(v float64, d Dim) string { return join(v, d, " ") }
 
 func join(v float64, d Dim, blank string) string {
+	if math.Abs(v) < minValue { // the noise of a solver, and -0
+		v = 0
+	}
 	u := shown(v, d)
 	figure := number(v*float64(u.den)/float64(u.num), d)
 	switch {
