@@ -1,5 +1,7 @@
 package gauge
 
+import "math"
+
 // WireCase is everything that is asked of one wire. Zero values mean "not
 // asked", save for Size and Family, which must be set.
 type WireCase struct {
@@ -23,22 +25,91 @@ type WireCase struct {
 	Single bool // runs alone, outside a bundle
 }
 
+// Names of the floors of a wire.
+const (
+	FloorAmpacity   = "ampacity"
+	FloorProtection = "protection"
+	FloorShort      = "short circuit"
+	FloorDrop       = "drop"
+	FloorMechanical = "mechanical"
+)
+
 // Limit is one floor of a judged wire: what the wire gives against what is asked.
 type Limit struct {
-	Name  string // ampacity, protection, short circuit, drop, mechanical
-	Got   float64
-	Asked float64
-	Unit  string
-	OK    bool
-	Hint  bool // rests on a figure that may not decide: shown, never a verdict
-	Why   []Step
+	Name   string // ampacity, protection, short circuit, drop, mechanical
+	Got    float64
+	Asked  float64
+	Unit   string
+	AtMost bool // Got has to stay at or below Asked (drop); else it has to reach it
+	OK     bool
+	Hint   bool // rests on a figure that may not decide: shown, never a verdict
+	Why    []Step
+}
+
+// Margin is how far a floor is met, relative to what is asked: 0 exactly, 0.1
+// with a tenth to spare, negative when it fails.
+func (l Limit) Margin() float64 {
+	if l.AtMost {
+		return l.Asked/l.Got - 1
+	}
+	return l.Got/l.Asked - 1
 }
 
 // Judgement is the outcome of [JudgeWire]: every floor with its working.
 type Judgement struct {
-	Case    WireCase
-	Limits  []Limit
-	OK      bool
-	Governs string  // floor with the least margin
-	TempC   float64 // conductor temperature
+	Case      WireCase
+	Limits    []Limit
+	OK        bool    // every floor that may decide is met
+	Governs   string  // floor with the least margin among those that may decide; "" if none was asked
+	TempC     float64 // conductor temperature
+	NotJudged []Step  // floors that were not judged, and why
 }
+
+// Limit finds a floor by name; ok is false when it was not asked.
+func (j Judgement) Limit(name string) (l Limit, ok bool) {
+	for _, l := range j.Limits {
+		if l.Name == name {
+			return l, true
+		}
+	}
+	return Limit{}, false
+}
+
+// JudgeWire is the one judge of a wire: it holds a size against the floors
+// ampacity, protection, short circuit, drop and mechanical, each with its
+// working. Floors that rest on figures from memory are marked as hints and
+// decide nothing. It has no side effects and never fails: a floor that cannot
+// be judged stands in NotJudged.
+func JudgeWire(c WireCase) Judgement {
+	j := Judgement{Case: c, TempC: ConductorTempC(c.Size, c.Family, c.AmbientC, c.HeatA)}
+	j.ampacity()
+	j.protection()
+	j.short()
+	j.drop()
+	j.mechanical()
+	j.OK = true
+	least := math.Inf(1)
+	for _, l := range j.Limits {
+		if l.Hint {
+			continue
+		}
+		j.OK = j.OK && l.OK
+		if m := l.Margin(); m < least || math.IsNaN(m) {
+			least, j.Governs = m, l.Name
+		}
+	}
+	return j
+}
+
+// add files a floor; conf is the weakest figure behind it.
+func (j *Judgement) add(l Limit, conf Confidence) {
+	l.OK = l.Got >= l.Asked
+	if l.AtMost {
+		l.OK = l.Got <= l.Asked
+	}
+	l.Hint = !conf.MayDecide()
+	j.Limits = append(j.Limits, l)
+}
+
+// sizeConf is how far the conducting area of the size may be trusted.
+func (j *Judgement) sizeConf() Confidence { return confidenceOf(j.Case.Size.Source) }

@@ -1,0 +1,56 @@
+package gauge
+
+import (
+	"slices"
+	"strings"
+)
+
+const (
+	finalXLP = 250 // C, cross-linked insulation at the end of a short (source k-factors)
+	finalPVC = 160 // C, thermoplastic PVC
+)
+
+// families is in order of name. Class temperatures are of the conductor.
+var families = [...]Family{
+	{Name: "GPT", TempC: 85, ShortC: finalPVC, Source: "family-gpt", Title: "general purpose, PVC"},
+	{Name: "GTE", TempC: 125, ShortC: finalPVC, Source: "family-memory", Title: "general purpose, thermoplastic elastomer"},
+	{Name: "GXL", TempC: 125, ShortC: finalXLP, Source: "family-read", Title: "general purpose, cross-linked polyolefin"},
+	{Name: "HDT", TempC: 85, ShortC: finalPVC, Source: "family-memory", Title: "heavy duty, PVC"},
+	{Name: "HTE", TempC: 125, ShortC: finalPVC, Source: "family-memory", Title: "heavy duty, thermoplastic elastomer"},
+	{Name: "ISO-A", TempC: 85, ShortC: finalPVC, Source: "iso-class", Title: "temperature class A"},
+	{Name: "ISO-B", TempC: 100, ShortC: finalPVC, Source: "iso-class", Title: "temperature class B"},
+	{Name: "ISO-C", TempC: 125, ShortC: finalPVC, Source: "iso-class", Title: "temperature class C"},
+	{Name: "ISO-D", TempC: 150, ShortC: finalPVC, Source: "iso-class", Title: "temperature class D"},
+	{Name: "SGR", TempC: 85, ShortC: finalPVC, Source: "family-memory", Title: "battery cable, rubber"},
+	{Name: "SGT", TempC: 85, ShortC: finalPVC, Source: "family-memory", Title: "battery cable, PVC"},
+	{Name: "SGX", TempC: 125, ShortC: finalXLP, Source: "family-agreed", Title: "battery cable, cross-linked polyolefin"},
+	{Name: "STX", TempC: 125, ShortC: finalXLP, Source: "family-agreed", Title: "battery cable, thin wall, cross-linked polyolefin"},
+	{Name: "SXL", TempC: 125, ShortC: finalXLP, Source: "family-agreed", Title: "heavy wall, cross-linked polyolefin"},
+	{Name: "TWE", TempC: 125, ShortC: finalPVC, Source: "family-memory", Title: "thin wall, thermoplastic elastomer"},
+	{Name: "TWP", TempC: 85, ShortC: finalPVC, Source: "family-memory", Title: "thin wall, PVC"},
+	{Name: "TXL", TempC: 125, ShortC: finalXLP, Source: "family-read", Title: "thin wall, cross-linked polyolefin"},
+}
+
+// FamilyOf finds a kind of insulation by its name, in upper or lower case.
+func FamilyOf(name string) (Family, bool) {
+	for _, f := range families {
+		if strings.EqualFold(f.Name, name) {
+			return f, true
+		}
+	}
+	return Family{}, false
+}
+
+// FamilyFor is the kind of insulation taken when the draft names none: GXL up
+// to 8 AWG (10 mm2), SGX above (source sae-types).
+func FamilyFor(s Size) Family {
+	name := "GXL"
+	if s.Metric && s.Nominal > 10 || !s.Metric && s.AWG < 8 {
+		name = "SGX"
+	}
+	f, _ := FamilyOf(name)
+	return f
+}
+
+// Families lists every kind of insulation by name.
+func Families() []Family { return slices.Clone(families[:]) }
