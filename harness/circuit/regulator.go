@@ -1,0 +1,161 @@
+package circuit
+
+import "slices"
+
+// regulator is a current source that holds a voltage somewhere else.
+type regulator struct {
+	b            Branch
+	a, z, sa, sz int32
+	volt, amp    float64
+	able         bool // closed, and both pairs of ends hang together
+	mode, mode0  Mode
+	pushed       float64
+	dropped      bool      // adds nothing that a higher set point doesn't already hold
+	blind        bool      // its current does not raise what it senses
+	free         float64   // sensed volts while no regulator pushes
+	column       []float64 // voltages that one ampere makes
+}
+
+// governor settles several regulators against each other. They are few.
+type governor struct {
+	regs   []regulator
+	order  []int     // highest set point first, then the lowest number
+	effect []float64 // effect[r*len(regs)+q]: volts sensed by r from one ampere of q
+	matrix []float64
+	want   []float64
+}
+
+func (g *governor) allot(n int) {
+	m := len(g.regs)
+	for i := range g.regs {
+		g.regs[i].column = make([]float64, n+1)
+	}
+	g.effect, g.matrix, g.want = make([]float64, m*m), make([]float64, m*m), make([]float64, m)
+	g.order = make([]int, m)
+}
+
+// rank lets the higher set point come first: of two regulators that sense the
+// same point, it is the one that carries.
+func (g *governor) rank() {
+	for i := range g.order {
+		g.order[i] = i
+	}
+	slices.SortStableFunc(g.order, func(i, j int) int {
+		switch a, b := g.regs[i].volt, g.regs[j].volt; {
+		case a > b:
+			return -1
+		case a < b:
+			return 1
+		}
+		return 0
+	})
+}
+
+// reset starts from all regulating, as at open circuit.
+func (g *governor) reset() {
+	for i := range g.regs {
+		r := &g.regs[i]
+		r.mode, r.pushed, r.dropped, r.blind = Blocked, 0, false, false
+		if r.able {
+			r.mode = Regulating
+		}
+	}
+}
+
+// act adds the regulators' doing to x, the voltages without them. It is false
+// if they did not come to rest.
+func (g *governor) act(f *factor, x []float64) bool {
+	if len(g.regs) == 0 {
+		return true
+	}
+	g.measure(f, x)
+	settled := g.choose()
+	for i := range g.regs {
+		r := &g.regs[i]
+		if r.pushed == 0 {
+			continue
+		}
+		for k, v := range r.column {
+			x[k] += r.pushed * v
+		}
+	}
+	return settled
+}
+
+// blindBelow is the share of its own voltage rise below which a regulator's
+// sense counts as out of its reach.
+const blindBelow = 1e-9
+
+func (g *governor) measure(f *factor, x []float64) {
+	m := len(g.regs)
+	for q := range g.regs {
+		c := &g.regs[q]
+		if !c.able {
+			continue
+		}
+		clear(c.column)
+		c.column[c.a]++
+		c.column[c.z]--
+		f.solve(c.column)
+		for r := range g.regs {
+			s := &g.regs[r]
+			g.effect[r*m+q] = c.column[s.sa] - c.column[s.sz]
+		}
+		c.free = x[c.sa] - x[c.sz]
+		c.blind = !(g.effect[q*m+q] > blindBelow*(c.column[c.a]-c.column[c.z]))
+	}
+}
+
+// choose finds currents within their limits. Wrong modes are changed all at
+// once at first, later only the first wrong one, so that it comes to an end.
+func (g *governor) choose() bool {
+	const block = 4
+	for round := range block + 8*len(g.regs) {
+		g.balance()
+		wrong := false
+		for i := range g.regs {
+			if next := g.nextMode(i); next != g.regs[i].mode {
+				g.regs[i].mode = next
+				wrong = true
+				if round >= block {
+					break
+				}
+			}
+		}
+		if !wrong {
+			return true
+		}
+	}
+	return false
+}
+
+// nextMode is the mode that suits what regulator i pushes and senses now.
+func (g *governor) nextMode(i int) Mode {
+	r := &g.regs[i]
+	if !r.able {
+		return Blocked
+	}
+	over := g.sensed(i) - r.volt
+	tol := 1e-11 * max(1, r.volt)
+	switch {
+	case r.blind && over < 0:
+		return AtLimit
+	case r.blind:
+		return Blocked
+	case r.mode == Regulating && r.pushed < 0:
+		return Blocked
+	case r.mode == Regulating && r.pushed > r.amp:
+		return AtLimit
+	case r.mode == Blocked && over < -tol, r.mode == AtLimit && over > tol:
+		return Regulating
+	}
+	return r.mode
+}
+
+func (g *governor) sensed(i int) float64 {
+	v := g.regs[i].free
+	for q := range g.regs {
+		v += g.effect[i*len(g.regs)+q] * g.regs[q].pushed
+	}
+	return v
+}
