@@ -76,10 +76,10 @@ func window(c []cell, i, j, width int) (from, to int) {
 	for _, one := range c {
 		total += one.width
 	}
-	if total <= width {
+	if total < width { // one column stays free for a caret past the end
 		return 0, len(c)
 	}
-	room := width - 2*len(cut)
+	room := width - 2*len(cut) - 1
 	from, to = i, i
 	for used := 0; ; {
 		switch {

@@ -152,6 +152,7 @@ func TestWriterErrorIsReturned(t *testing.T) {
 func FuzzWriteText(f *testing.F) {
 	f.Add("fuse\tF1 \u202e15A", 1, 6, 8, 5, 7, 60)
 	f.Add("\u6cf5e\u0301\xff\r\n", 2, 1, 1, 9, 2, 0)
+	f.Add("\t\t\t\t\t\t\t\t00", 1, 17, 0, 80, -18, 40) // a caret past the end of a full line
 	f.Add("", 1, 0, 0, 0, 0, 40)
 	f.Fuzz(func(t *testing.T, src string, at, col, end, off, endOff, width int) {
 		var b bytes.Buffer

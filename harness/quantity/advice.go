@@ -33,6 +33,8 @@ func (e *Error) Error() string {
 }
 
 const (
+	maxSuggest = 20 // characters of a figure worth repeating
+
 	notNumber   = "not a number"
 	unknownUnit = "no unit is called "
 )
@@ -72,7 +74,7 @@ var lookAlikes = strings.NewReplacer(
 // meant gives a readable quantity close to plain, or else the nearest unit.
 func meant(plain string) (suggest, near string) {
 	if screw, ok := strings.CutPrefix(plain, "#"); ok {
-		if run, rest := digits(screw); run != "" && rest == "" {
+		if run, rest := digits(screw); run != "" && len(run) < 3 && rest == "" {
 			return "No" + run, ""
 		}
 	}
@@ -96,10 +98,10 @@ func meant(plain string) (suggest, near string) {
 	if !sameScale {
 		return "", name
 	}
-	if _, problem := read(figure + name); problem == "" {
-		return figure + name, name
+	if _, problem := read(figure + name); problem != "" || len(figure) > maxSuggest {
+		return "", ""
 	}
-	return "", ""
+	return figure + name, name
 }
 
 // threadMeant answers m8 and M8x1.25.
@@ -112,7 +114,7 @@ func threadMeant(plain string) (string, bool) {
 		return "", false
 	}
 	_, problem := read("M" + run)
-	return "M" + run, problem == ""
+	return "M" + run, problem == "" && len(run) <= maxSuggest
 }
 
 // split parts a text where the figures end; feet and inches count as figures
@@ -197,12 +199,19 @@ func oneOff(a, b string) bool {
 	return a[i:] == b[i+1:]
 }
 
-// quote shows a text in double quotes, clipped, with odd characters escaped.
+// quote shows a text in double quotes, odd characters escaped, clipped so that
+// a message stays within its length.
 func quote(s string) string {
-	const most = 20
-	if utf8.RuneCountInString(s) > most {
-		r := []rune(s)
-		s = string(r[:most]) + "..."
+	const most = 22
+	shown := strconv.Quote(s)
+	if len(shown) <= most {
+		return shown
 	}
-	return strconv.Quote(s)
+	r := []rune(s)
+	r = r[:min(len(r), most)]
+	for utf8.RuneCountInString(shown) > most {
+		r = r[:len(r)-1]
+		shown = strconv.Quote(string(r) + "...")
+	}
+	return shown
 }

@@ -190,6 +190,7 @@ func FuzzParse(f *testing.F) {
 	for _, seed := range []string{
 		"15A", "-0.5mV", "9ft6.5in", "3/8in", "1/0AWG", "185F", "M8", "15 amps", "2,5mm\u00b2", "#10",
 		"0.000000000000001m", "999999999999999way", "1/999999999999999ft", "-40F", "9'6\"", "00AWG", "\xff",
+		"00\x00\x02\x00\x000000", // escapes made a message too long
 	} {
 		f.Add(seed)
 	}
