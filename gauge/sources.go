@@ -17,7 +17,7 @@ const (
 
 // SourceOf finds a source by its key.
 func SourceOf(key string) (Source, bool) {
-	for _, list := range [...][]Source{conductorSources, deviceSources, practiceSources} {
+	for _, list := range [...][]Source{conductorSources, deviceSources, practiceSources, usualSources} {
 		if i := slices.IndexFunc(list, func(s Source) bool { return s.Key == key }); i >= 0 {
 			return list[i], true
 		}
@@ -27,7 +27,7 @@ func SourceOf(key string) (Source, bool) {
 
 // Sources lists every cited source by key.
 func Sources() []Source {
-	out := slices.Concat(conductorSources, deviceSources, practiceSources)
+	out := slices.Concat(conductorSources, deviceSources, practiceSources, usualSources)
 	slices.SortFunc(out, func(a, b Source) int { return cmp.Compare(a.Key, b.Key) })
 	return out
 }

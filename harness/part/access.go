@@ -1,5 +1,7 @@
 package part
 
+import "legwork/gauge"
+
 // DefaultAt gives the default of a figure in a system of that many volts.
 func (f Figure) DefaultAt(systemV float64) float64 {
 	if !(systemV > 0) {
@@ -73,7 +75,7 @@ func (d *Device) batteryOhm() float64 {
 	if d.BatteryOhm > 0 {
 		return d.BatteryOhm
 	}
-	warm, _ := gaugeBatteryOhm(gaugeDefaultCCA)
+	warm, _ := gauge.BatteryOhm(gauge.UsualCCA)
 	return warm * d.scale()
 }
 

@@ -1,6 +1,7 @@
 package part
 
 import (
+	"legwork/gauge"
 	"legwork/harness/circuit"
 	"legwork/harness/quantity"
 )
@@ -12,9 +13,9 @@ var _ = define(Kind{
 		"R = 6.0 / CCA warm, 5.4 / CCA at -18 C. A 24 V battery has twice the e.m.f. and twice the resistance.",
 	Letter: "G",
 	Settings: []Setting{
-		named("cca", "cold cranking amperes", Figure{Name: "current", Dim: quantity.Current, Min: 20, Max: maxA, Doc: "cold cranking amperes"}.guess(gaugeDefaultCCA, "")),
+		named("cca", "cold cranking amperes", Figure{Name: "current", Dim: quantity.Current, Min: 20, Max: maxA, Doc: "cold cranking amperes"}.guess(gauge.UsualCCA, "usual-battery")),
 		bare("capacity", "capacity", Figure{Name: "charge", Dim: quantity.Charge, Min: 1, Max: 2000, Doc: "capacity"}),
-		bare("volts", "volts of the battery, those of the system when not said", Figure{Name: "volts", Dim: quantity.Voltage, Min: 6, Max: 48, Doc: "nominal volts"}.or(12, "").by(ByVolts)),
+		bare("volts", "volts of the battery, those of the system when not said", Figure{Name: "volts", Dim: quantity.Voltage, Min: 6, Max: 48, Doc: "nominal volts"}.or(12, "stated").by(ByVolts)),
 	},
 	Terminals: []Terminal{
 		{Name: "+", Aliases: []string{"POS", "30"}, Landing: Post, Doc: "positive post"},
@@ -38,7 +39,7 @@ var _ = define(Kind{
 
 // batterySeriesOhm is the resistance of the whole battery.
 func batterySeriesOhm(d *Device, c Corner) float64 {
-	warm, cold := gaugeBatteryOhm(d.Num("cca"))
+	warm, cold := gauge.BatteryOhm(d.Num("cca"))
 	if c == ColdStart {
 		return cold * d.Num("volts") / 12
 	}
@@ -47,9 +48,9 @@ func batterySeriesOhm(d *Device, c Corner) float64 {
 
 func stampBattery(d *Device, s *Stamper) {
 	k, r := d.Num("volts")/12, batterySeriesOhm(d, s.Corner)
-	charge := gaugeRestEMF * k
+	charge := gauge.RestEMF * k
 	if d.ChargeV > 0 {
-		charge = d.ChargeV - gaugeChargeCurrentA*r
+		charge = d.ChargeV - gauge.ChargeCurrentA*r
 	}
 	source := func(emf float64, ok func(Step) bool) {
 		if set := s.Where(ok); set != NoSteps {
@@ -57,7 +58,7 @@ func stampBattery(d *Device, s *Stamper) {
 		}
 	}
 	starts := func(e Engine) bool { return e == Locked || e == Turning }
-	source(gaugeRestEMF*k, func(st Step) bool { return !starts(st.Engine) && st.Engine != Running })
-	source(gaugeCrankEMF*k, func(st Step) bool { return starts(st.Engine) })
+	source(gauge.RestEMF*k, func(st Step) bool { return !starts(st.Engine) && st.Engine != Running })
+	source(gauge.CrankEMF*k, func(st Step) bool { return starts(st.Engine) })
 	source(charge, func(st Step) bool { return st.Engine == Running })
 }

@@ -1,6 +1,9 @@
 package part
 
-import "legwork/harness/circuit"
+import (
+	"legwork/gauge"
+	"legwork/harness/circuit"
+)
 
 var _ = define(Kind{
 	Name:  "fuse",
@@ -45,11 +48,11 @@ func fuseLaw(d *Device, s *Stamper, family string) circuit.Law {
 	if !(rated > 0) {
 		return resistor(closedOhm)
 	}
-	cold, sure := gaugeFuseOhm(family, rated)
-	if !(cold > 0) || !sure && s.Grade != Nominal {
+	cold, sure := gauge.FuseOhm(family, rated)
+	if !(cold > 0) || !s.counts(sure) {
 		return resistor(closedOhm)
 	}
-	return circuit.Law{Kind: circuit.Warming, Ohm: cold, Amp: rated, Rise: gaugeFuseRise}
+	return circuit.Law{Kind: circuit.Warming, Ohm: cold, Amp: rated, Rise: gauge.FuseRise}
 }
 
 // protects describes the one element of a fuse-like device. The rating is the

@@ -1,7 +1,9 @@
 package part
 
+import "legwork/gauge"
+
 // usualLampA is a 21 W signal lamp at the usual volts.
-const usualLampA = gaugeLampW / gaugeLoadRatedV
+const usualLampA = gauge.UsualLampW / gauge.LampRatedV
 
 var _ = define(Kind{
 	Name:     "lamp",
@@ -21,7 +23,7 @@ var _ = define(Kind{
 		Half: 4, Columns: 1, Row: LoadRow, Pins: upDown("1", "2", 4), Body: Box{X1: -2, Y1: -2, X2: 2, Y2: 2},
 		Strokes: append(leads(4, 2), circle(0, 0, 2), line(-1.414, -1.414, 1.414, 1.414), line(-1.414, 1.414, 1.414, -1.414)),
 	},
-	Assumes: usual(usualLampA),
+	Assumes: usual(usualLampA, "usual-lamp"),
 	Draws: func(d *Device) []Draw {
 		return []Draw{d.draw(d.rated(usualLampA), "1", "2", LampLoad)}
 	},

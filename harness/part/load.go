@@ -1,6 +1,7 @@
 package part
 
 import (
+	"legwork/gauge"
 	"strconv"
 
 	"legwork/harness/circuit"
@@ -10,14 +11,14 @@ import (
 // loadSettings are those of every kind that uses current.
 func loadSettings(more ...Setting) []Setting {
 	watts := Figure{Name: "power", Dim: quantity.Power, Min: 0, Max: 50000, Doc: "power at the rated volts"}
-	rated := volts("at", "volts at which that holds").optional().guess(gaugeLoadRatedV, "").by(ByVolts)
+	rated := volts("at", "volts at which that holds").optional().guess(gauge.LampRatedV, "rated-volts").by(ByVolts)
 	return append([]Setting{
 		named("draws", "steady current, and the volts at which it holds", amps("current", "steady current"), rated),
 		bare("power", "power instead of current, and the volts at which it holds", watts, rated),
 		{Name: "needs", Doc: "least volts at its terminals with which it works, in the steps named", Steps: true, Repeats: true,
 			Figures: []Figure{volts("volts", "least volts")}},
 		named("inrush", "current in the first moment after switching on", amps("current", "first current")),
-		named("peak", "current at every start, and for how long", amps("current", "current at start"), seconds("time", "how long it lasts", 600).optional().guess(1, "")),
+		named("peak", "current at every start, and for how long", amps("current", "current at start"), seconds("time", "how long it lasts", 600).optional()),
 		named("cycle", "time on, and the whole period", seconds("on", "time on", 86400), seconds("period", "whole period", 86400).optional()),
 		named("duty", "share of the time that it is on", percent("share", "share of the time")),
 		named("pwm", "rate at which it is switched on and off", Figure{Name: "rate", Dim: quantity.Frequency, Min: 0, Max: 1e6, Doc: "switching rate"}),
@@ -41,13 +42,13 @@ func (d *Device) rated(usualA float64) rating {
 	if v := d.Value("power"); v != nil && v.Said && v.num(1) > 0 {
 		return rating{v.num(0) / v.num(1), v.num(1), true, v}
 	}
-	return rating{usualA / d.scale(), gaugeLoadRatedV * d.scale(), false, nil}
+	return rating{usualA / d.scale(), gauge.LampRatedV * d.scale(), false, nil}
 }
 
 // ohm is the resistance of a load that follows the volts.
 func (r rating) ohm() float64 {
 	if !(r.amps > 0) {
-		return gaugeLoadLeakOhm
+		return gauge.OffLeakOhm
 	}
 	return r.volts / r.amps
 }
@@ -98,17 +99,17 @@ func constant(amps, kneeV float64) circuit.Law {
 	if !(amps > 0) {
 		return leak()
 	}
-	return circuit.Law{Kind: circuit.ConstantCurrent, Amp: amps, Knee: kneeV, LeakOhm: gaugeLoadLeakOhm}
+	return circuit.Law{Kind: circuit.ConstantCurrent, Amp: amps, Knee: kneeV, LeakOhm: gauge.OffLeakOhm}
 }
 
 // usual lists the draw that was taken for granted.
-func usual(usualA float64) func(d *Device) []Assumption {
+func usual(usualA float64, source string) func(d *Device) []Assumption {
 	return func(d *Device) []Assumption {
 		r := d.rated(usualA)
 		if r.known {
 			return nil
 		}
-		return []Assumption{{What: "draw of " + d.Name, Value: quantityA(r.amps), Source: ""}}
+		return []Assumption{{What: "draw of " + d.Name, Value: quantityA(r.amps), Source: source}}
 	}
 }
 

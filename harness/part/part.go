@@ -5,6 +5,7 @@
 package part
 
 import (
+	"legwork/gauge"
 	"legwork/harness/diag"
 	"legwork/harness/quantity"
 )
@@ -238,8 +239,9 @@ type Supply struct {
 // Fuse is a protective element between two terminals.
 type Fuse struct {
 	In, Out string
-	RatedA  float64 // 0: not said, legwork chooses
-	Family  string  // blade, bolt-down, link, breaker
+	RatedA  float64    // 0: not said, legwork chooses
+	Family  string     // blade, bolt-down, link, breaker
+	Wire    gauge.Size // link: the wire that it is made of
 	At      diag.Span
 }
 
@@ -302,6 +304,7 @@ type Output struct {
 	Sinks  bool // low-side; otherwise high-side
 	RatedA float64
 	Steps  StepSet
+	Clamps bool // the driver takes the kick of the coil itself
 	At     diag.Span
 }
 

@@ -1,6 +1,7 @@
 package part
 
 import (
+	"legwork/gauge"
 	"legwork/harness/circuit"
 	"legwork/harness/quantity"
 )
@@ -79,14 +80,17 @@ func resistor(ohm float64) circuit.Law {
 
 // leak is what an off device lets through.
 func leak() circuit.Law {
-	return circuit.Law{Kind: circuit.Resistor, Ohm: gaugeLoadLeakOhm}
+	return circuit.Law{Kind: circuit.Resistor, Ohm: gauge.OffLeakOhm}
 }
+
+// counts reports whether a figure of that confidence counts at this grade.
+func (s *Stamper) counts(c gauge.Confidence) bool { return s.Grade == Nominal || c.MayDecide() }
 
 // contactOhm is the resistance of a key or switch contact: a low figure, so
 // only a nominal one.
 func (s *Stamper) contactOhm() float64 {
-	if s.Grade == Nominal {
-		return gaugeSwitchContactOhm
+	if s.counts(gauge.Low) {
+		return gauge.SwitchContactOhm
 	}
 	return closedOhm
 }

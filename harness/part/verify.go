@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"legwork/gauge"
 	"legwork/harness/quantity"
 )
 
@@ -53,10 +54,18 @@ func (f Figure) verify(i int) error {
 		return fmt.Errorf("figure %s: default %g outside %g to %g", f.Name, f.Default, f.Min, f.Max)
 	case f.HasDefault && f.DefaultAt(24) > f.Max:
 		return fmt.Errorf("figure %s: default at 24 V outside its range", f.Name)
+	case f.HasDefault && !known(f.Source):
+		return fmt.Errorf("figure %s: its default has no source %q", f.Name, f.Source)
 	case f.Optional && i == 0:
 		return fmt.Errorf("figure %s is the first and cannot be left out", f.Name)
 	}
 	return nil
+}
+
+// known reports whether gauge cites that source.
+func known(source string) bool {
+	_, ok := gauge.SourceOf(source)
+	return ok
 }
 
 // verifySymbols wants every fixed terminal on the symbol and no pin that the

@@ -1,0 +1,49 @@
+package part
+
+import (
+	"legwork/gauge"
+	"strings"
+)
+
+var _ = define(Kind{
+	Name:  "motor",
+	Title: "A motor: pump, fan, wiper, window.",
+	Law: "Constant current down to the least volts it needs (half the system's when not said), below that in proportion to the volts. " +
+		"With two needs the smaller one bends the law. Its first current (inrush) is judged against contacts and fuses, not played. It gives nothing back while running down.",
+	Letter:   "M",
+	Settings: loadSettings(flag("fuel", "it moves fuel: strict drop class, and it must not run with the engine stopped")),
+	Terminals: []Terminal{
+		{Name: "+", Aliases: []string{"1"}, Doc: "feed"},
+		{Name: "-", Aliases: []string{"2"}, Doc: "return; the metal when the motor grounds to it"},
+	},
+	Ground: "-",
+	Stamp: func(d *Device, s *Stamper) {
+		s.Add(LoadElement, "+", "-", constant(d.rated(gauge.UsualMotorA).amps, d.kneeV()), s.All())
+	},
+	Symbol: Symbol{
+		Half: 4, Columns: 1, Row: LoadRow, Pins: upDown("+", "-", 4), Body: Box{X1: -2.4, Y1: -2.4, X2: 2.4, Y2: 2.4},
+		Strokes: append(leads(4, 2.4), circle(0, 0, 2.4), text("M", 0, 0.45), line(-0.8, 1.1, 0.8, 1.1),
+			line(-0.8, 1.45, -0.4, 1.45), line(-0.2, 1.45, 0.2, 1.45), line(0.4, 1.45, 0.8, 1.45)),
+	},
+	Assumes: func(d *Device) []Assumption {
+		out := usual(gauge.UsualMotorA, "usual-motor")(d)
+		if movesFuel(d) && !d.Said("fuel") {
+			out = append(out, Assumption{What: d.Name + " moves fuel", Value: "by its label"})
+		}
+		return out
+	},
+	Draws: func(d *Device) []Draw {
+		w := d.draw(d.rated(gauge.UsualMotorA), "+", "-", MotorLoad)
+		w.Constant, w.Pump = true, movesFuel(d)
+		w.Critical = w.Pump
+		return []Draw{w}
+	},
+	Buys: func(d *Device) []Purchase { return buy("motor", d) },
+})
+
+// movesFuel reports whether a motor is a fuel pump: by its word, or by what
+// its label says.
+func movesFuel(d *Device) bool {
+	label := strings.ToLower(d.Label)
+	return d.Said("fuel") || strings.Contains(label, "fuel pump") || strings.Contains(label, "lift pump")
+}
