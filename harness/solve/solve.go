@@ -15,6 +15,9 @@ type Case struct {
 	Corner part.Corner
 	Grade  part.Grade
 	With   []string // options fitted
+	// Fuses gives ratings for protective elements that the draft leaves open, by
+	// index of part.Protects(device); nil or 0: as the draft says.
+	Fuses map[*model.Device][]float64
 }
 
 // Conductor is the wire as sized: what solve has to know of it.
@@ -48,9 +51,22 @@ type State struct {
 	OutputA   [][]float64  // by device ID, one for each of part.Drives(device): current through it, never negative
 	Relay     []RelayState // by index of History.Relays
 	Residual  float64      // A, largest node-law error
+	Met       bool         // the node law holds everywhere: within the larger of 1 uA and rounding
 	Passes    int
-	Collapsed []string // devices whose constant power has no solution
-	Chatter   []int    // indexes of relays that never settle
+	Collapsed []string    // devices whose constant power has no solution
+	Chatter   []int       // indexes of relays that never settle
+	SupplyA   [][]float64 // by device ID, one for each of part.Supplies(device): current that leaves at Plus
+	Cycles    []Cycle     // how the relays of Chatter go round
+	Races     []int       // indexes of relays whose place depends on which of two moves comes first
+}
+
+// Cycle is an endless succession of relay moves.
+type Cycle struct {
+	Relays  []int // indexes of History.Relays, in the order in which they first move
+	PeriodS float64
+	Node    *model.Terminal // coil terminal of the first relay whose volts swing
+	PullV   []float64       // across each coil when its relay pulls in
+	DropV   []float64       // across each coil when its relay lets go
 }
 
 // Relay is one remembered state of a device.
@@ -80,7 +96,9 @@ type RelayState struct {
 	Held                          bool    // was in already when the step began
 	OutBelowV, InAboveV, ReleaseV float64 // at the coil's temperature
 	CoilC                         float64
-	Lost                          bool // AliveState: dropped out in this step
+	Lost                          bool    // AliveState: dropped out in this step
+	BridgedS                      float64 // AliveState: its feeds were short for this long at worst, and holds bridged it
+	Short                         int     // AliveState: index of the feed with the least margin, -1 where none is watched
 }
 
 // Reading is a voltage that may not exist: OK is false where the terminal
