@@ -11,7 +11,9 @@ type File struct {
 	Name  string
 	Src   []byte
 	Stmts []*Stmt // top level
-	Lines []Line  // one for each line of Src
+	Lines []Line  // one for each line of Src; none when it could not be read at all
+
+	oddIndent bool // some line's indent had a fault: tidy leaves every indent alone
 }
 
 // Line is one line of the source. Stmt is nil on a blank or comment line and
@@ -33,7 +35,7 @@ type Stmt struct {
 	Level    int // 0 at top level
 	Line     int // counts from 1
 	At       diag.Span
-	Bad      bool // the line had a syntax fault; what could be read is here
+	Bad      bool // the line had a syntax fault: what could be read is here, words may be missing
 }
 
 // Item is a string, or a list of references parted by commas. A lone word is
@@ -42,8 +44,9 @@ type Item struct {
 	Raw    string
 	Quoted bool   // a lone string item; Text is its value
 	Text   string // value without quotes for a lone word or string; Raw otherwise
-	List   []Ref  // at least one, unless Quoted
+	List   []Ref  // at least one; a string is a reference of one part
 	At     diag.Span
+	Bad    bool // touched by a syntax fault: what it says is the nearest reading
 }
 
 // Ref is a dotted name: "K1.87", "X2.rear.3". A word such as 12.6V reads as a

@@ -1,0 +1,197 @@
+package draft
+
+import (
+	"strings"
+
+	"legwork/harness/diag"
+)
+
+// line reads one line of a draft. It is used again for the next one.
+type line struct {
+	name    string
+	report  *report
+	s       string // the line without its end
+	base    int    // byte offset of s in the file
+	num     int
+	pos     int
+	ascii   bool // every character is one byte
+	plain   bool // no control character either: strings need no closer look
+	quiet   bool // findings are not listed
+	faults  int
+	comment string
+
+	curOff, curCol int    // where col counted last
+	controls       uint32 // control characters already named in this line
+	afterComma     bool   // a list is open: the next name belongs to it
+	commaAt        int
+	faultsAtComma  int
+	wantBlank      bool   // a name ended right here without a blank
+	closers        string // closing brackets whose opening one was answered
+
+	items []Item
+	refs  []Ref
+	parts []string
+	buf   []byte
+
+	itemSlab slab[Item]
+	refSlab  slab[Ref]
+	partSlab slab[string]
+}
+
+// start makes the reader ready for a line.
+func (l *line) start(text string, base, num int) {
+	l.s, l.base, l.num, l.pos = text, base, num, 0
+	l.faults, l.comment, l.quiet = 0, "", false
+	l.curOff, l.curCol, l.controls = 0, 1, 0
+	l.ascii, l.plain = true, true
+	for i := 0; i < len(text); i++ {
+		c := text[i]
+		if c >= 0x80 {
+			l.ascii, l.plain = false, false
+			return
+		}
+		if isControl(c) {
+			l.plain = false
+		}
+	}
+}
+
+// cut shortens a line that is past its limit; what is left of it is read
+// without further findings.
+func (l *line) cut(most int) {
+	l.s, l.quiet = l.s[:most], true
+	l.curOff, l.curCol = 0, 1
+}
+
+// indentEnd gives the byte offset of the first character that is no blank.
+// Look-alikes of a blank count as one, and are named.
+func (l *line) indentEnd() int {
+	for l.pos < len(l.s) {
+		c, n, t := l.look(l.pos)
+		if c != ' ' && c != '\t' {
+			break
+		}
+		if t != nil {
+			l.blanks()
+			continue
+		}
+		l.pos += n
+	}
+	return l.pos
+}
+
+// blanks moves over blanks, look-alikes of a blank and control characters,
+// which are named, and reports whether there were any.
+func (l *line) blanks() bool {
+	start := l.pos
+	for l.pos < len(l.s) {
+		c, n, t := l.look(l.pos)
+		switch {
+		case t != nil && c == ' ':
+			from := l.pos
+			for ; l.pos < len(l.s); l.pos += n {
+				if _, m, same := l.look(l.pos); same != t {
+					break
+				} else {
+					n = m
+				}
+			}
+			l.swap(from, l.pos, "a "+t.name+" stands here: a plain blank is expected", strings.Repeat(" ", (l.pos-from)/n))
+		case c == ' ' || c == '\t':
+			l.pos += n
+		case isControl(c):
+			l.control(l.pos, c)
+			l.pos++
+		default:
+			return l.pos > start
+		}
+	}
+	return l.pos > start
+}
+
+// statement reads one statement from pos on; more is true when a semicolon
+// ended it and another one follows.
+func (l *line) statement() (st Stmt, more bool) {
+	l.items, l.refs, l.parts = l.items[:0], l.refs[:0], l.parts[:0]
+	l.afterComma, l.wantBlank, l.closers = false, false, ""
+	var end int
+	for first := true; ; first = false {
+		blank := l.blanks() || first
+		if l.pos >= len(l.s) {
+			break
+		}
+		if l.remark(blank, st.Head.Text()) {
+			break
+		}
+		if stop, again := l.semicolon(len(st.Head.Parts) > 0); stop {
+			more = again
+			break
+		}
+		if l.comma(len(st.Head.Parts) > 0) || l.sign() {
+			l.wantBlank = false
+			continue
+		}
+		from, before := l.pos, l.faults
+		r := l.ref()
+		if l.wantBlank && !blank {
+			l.fault(from, l.pos, "a blank is expected before "+quoted(l.s[from:l.pos]))
+		}
+		l.wantBlank = true
+		if len(r.Parts) == 0 {
+			continue
+		}
+		end = l.pos
+		if len(st.Head.Parts) == 0 {
+			l.head(r)
+			st.Head = r
+			continue
+		}
+		l.add(r, l.faults > before)
+	}
+	l.openComma()
+	if len(st.Head.Parts) == 0 {
+		return Stmt{}, more
+	}
+	st.Items = l.itemSlab.copyOf(l.items)
+	st.Line = l.num
+	st.At = st.Head.At
+	if len(st.Items) > 0 {
+		st.At.End, st.At.EndOff = l.col(end), l.base+end
+	}
+	return st, more
+}
+
+// head answers a first word that the grammar does not allow.
+func (l *line) head(r Ref) {
+	if len(r.Parts) > 1 {
+		from := r.At.Off - l.base
+		l.fault(from, from+len(r.Raw), "a line begins with one word that says what it is, such as wire: "+
+			quoted(r.Raw)+" has a period")
+	}
+}
+
+// add makes a reference the next member of the open list, or a new item.
+func (l *line) add(r Ref, bad bool) {
+	one := [1]Ref{r}
+	if !l.afterComma || len(l.items) == 0 {
+		l.items = append(l.items, Item{
+			Raw: r.Raw, Quoted: r.Quoted(), Text: r.Text(), List: l.refSlab.copyOf(one[:]), At: r.At, Bad: bad,
+		})
+		return
+	}
+	it := &l.items[len(l.items)-1]
+	it.List = append(it.List, r)
+	it.At.End, it.At.EndOff = r.At.End, r.At.EndOff
+	it.Raw = l.s[it.At.Off-l.base : it.At.EndOff-l.base]
+	it.Text, it.Quoted = it.Raw, false
+	it.Bad = it.Bad || bad
+	l.afterComma = false
+}
+
+// at is the span of a reference that ends at pos.
+func (l *line) at(from, col int) diag.Span {
+	return diag.Span{
+		File: l.name, Line: l.num, Col: col, End: l.col(l.pos),
+		Off: l.base + from, EndOff: l.base + l.pos,
+	}
+}

@@ -1,0 +1,4 @@
+package draft
+
+// Tidy prints a draft.
+func Tidy(f *File) []byte { return f.Src }
