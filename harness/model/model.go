@@ -28,6 +28,12 @@ type Model struct {
 	Accepts   []*Accept
 	Guesses   []Guess
 	Together  []Together
+
+	stepWords    map[string]part.StepSet
+	deviceNamed  map[string]*Device
+	wireNumbered map[string]*Wire
+	terminals    map[*Device]map[string]*Terminal // by canonical name and alias
+	nets         *Nets
 }
 
 // Place is a spot in the vehicle.
@@ -163,6 +169,7 @@ type Circuit struct {
 type Step struct {
 	part.Step
 	ID    int
+	Label string
 	LastS float64 // how long it lasts when that matters (gap), 0 otherwise
 	Added bool    // the draft added it
 	At    diag.Span

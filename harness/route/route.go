@@ -20,6 +20,7 @@ type Path struct {
 	LengthM float64        // stretches and tails, or the length the draft gives
 	Known   bool           // false: assumed 10 ft, because the draft has no way between its ends
 	Given   bool           // the draft gave the length
+	Assumed bool           // passes a leg whose length is assumed
 	HotC    float64        // temperature of the hottest place on the way
 	Wet     bool
 }

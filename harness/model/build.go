@@ -1,0 +1,105 @@
+package model
+
+import (
+	"slices"
+
+	"legwork/harness/diag"
+	"legwork/harness/draft"
+	"legwork/harness/part"
+)
+
+// builder is what Build knows while it reads.
+type builder struct {
+	m     *Model
+	f     *draft.File
+	found diag.List
+
+	header, steps, places, legs, metals []*draft.Stmt
+	devices                             []deviceStmt
+	circuits                            []*draft.Stmt
+	wires                               []wireStmt
+	joint                               []*draft.Stmt // together and spare
+	accepts                             []acceptStmt
+
+	like     map[string]string // added steps that are like another
+	ghosts   map[string]bool   // names whose statement could not be read: their use is no second fault
+	unknown  map[string]*missing
+	placeSet *nameSet
+	metalSet *nameSet
+	circSet  *nameSet
+	numSet   *nameSet
+	devSet   *nameSet
+	circuit  map[*draft.Stmt]*Circuit
+	gapSaid  bool
+	lenient  map[*Device]bool
+
+	buses  []busStmt
+	spares []spareStmt
+}
+
+type deviceStmt struct {
+	stmt *draft.Stmt
+	kind *part.Kind
+}
+
+type wireStmt struct {
+	stmt    *draft.Stmt
+	role    Role
+	circuit *draft.Stmt // nil: loose
+}
+
+type acceptStmt struct{ stmt, scope *draft.Stmt }
+
+// Build reads a syntax tree into a model. It reports every mistake it can
+// find, sorted, at most 200, and always gives a model: of what could be read.
+// Wires whose ends are not known, and devices of an unknown kind, are not in
+// it. A list with a fault in it means that the model is not what was drafted.
+func Build(f *draft.File) (*Model, diag.List) {
+	b := &builder{
+		m: &Model{File: f.Name, SystemV: 12, Profile: "road"}, f: f,
+		ghosts: map[string]bool{}, unknown: map[string]*missing{}, lenient: map[*Device]bool{},
+		placeSet: newNameSet(), metalSet: newNameSet(), circSet: newNameSet(), numSet: newNameSet(), devSet: newNameSet(),
+		circuit: map[*draft.Stmt]*Circuit{},
+	}
+	b.m.terminals = map[*Device]map[string]*Terminal{}
+	b.m.deviceNamed, b.m.wireNumbered = map[string]*Device{}, map[string]*Wire{}
+	for _, s := range f.Stmts {
+		b.sort(s, nil)
+	}
+	b.buildHeader()
+	b.buildSteps()
+	b.buildMetals()
+	b.buildPlaces()
+	b.buildLegs()
+	b.buildDevices()
+	b.buildCircuits()
+	b.buildWires()
+	b.buildJoint()
+	b.buildAccepts()
+	b.finish()
+	b.sayMissing()
+	return b.m, b.findings()
+}
+
+// finish works out what needs the whole graph.
+func (b *builder) finish() {
+	all := make([]*part.Device, len(b.m.Devices))
+	for i, d := range b.m.Devices {
+		all[i] = d.Device
+		for j, t := range d.Terminals {
+			d.Pins[j].Wired = len(t.Ends) > 0 || len(t.Bus) > 0
+		}
+	}
+	part.Acquaint(all)
+	for _, d := range b.m.Devices {
+		if d.Kind.Assumes == nil {
+			continue
+		}
+		for _, a := range d.Kind.Assumes(d.Device) {
+			b.guess(a.What, a.Value, a.Source, d.At)
+		}
+	}
+	b.m.nets = findNets(b.m)
+	b.chooseColors()
+	slices.SortStableFunc(b.m.Guesses, func(x, y Guess) int { return x.At.Off - y.At.Off })
+}

@@ -1,0 +1,128 @@
+package model
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"legwork/harness/diag"
+	"legwork/harness/draft"
+	"legwork/harness/quantity"
+)
+
+// nameSet is one set of names in which each may be given once, and not
+// another that differs by case alone.
+type nameSet struct {
+	fold  map[string]named // by lower-case name
+	order []string         // names as given
+}
+
+type named struct {
+	name, what string // "K1", "relay"
+	at         diag.Span
+}
+
+func newNameSet() *nameSet { return &nameSet{fold: map[string]named{}} }
+
+// has reports whether the set holds exactly this name.
+func (s *nameSet) has(name string) bool {
+	n, ok := s.fold[strings.ToLower(name)]
+	return ok && n.name == name
+}
+
+// declare puts a name into its set. A name that is there already is reported
+// with its first place, and gives false.
+func (b *builder) declare(s *nameSet, name, what string, at diag.Span) bool {
+	key := strings.ToLower(name)
+	first, taken := s.fold[key]
+	if !taken {
+		s.fold[key] = named{name, what, at}
+		s.order = append(s.order, name)
+		return true
+	}
+	msg := fmt.Sprintf("%s %s has the name of the %s on line %d", what, clip(name), first.what, first.at.Line)
+	if first.name != name {
+		msg = fmt.Sprintf("%s %s differs from %s on line %d by case alone", what, clip(name), clip(first.name), first.at.Line)
+	}
+	f := b.say(duplicateRule, at, "%s", msg)
+	if !first.at.IsZero() {
+		f.Related = []diag.Related{{At: first.at, Msg: "first given here"}}
+	}
+	return false
+}
+
+// missing is a name that was used and that nothing bears.
+type missing struct {
+	rule, word string
+	what       string // "device", "terminal of K1"
+	at         diag.Span
+	count      int
+	expected   []string
+	seq        int
+}
+
+// noName notes the use of an unknown name; it is reported once, at its first
+// use, with how often it is used.
+func (b *builder) noName(what, word string, at diag.Span, expected []string) {
+	if b.ghosts[word] {
+		return
+	}
+	key := what + "\x00" + word
+	if m := b.unknown[key]; m != nil {
+		m.count++
+		return
+	}
+	b.unknown[key] = &missing{rule: nameRule, word: word, what: what, at: at, count: 1, expected: expected, seq: len(b.unknown)}
+}
+
+// sayMissing reports the unknown names.
+func (b *builder) sayMissing() {
+	all := make([]*missing, 0, len(b.unknown))
+	for _, m := range b.unknown {
+		all = append(all, m)
+	}
+	slices.SortFunc(all, func(x, y *missing) int { return x.seq - y.seq })
+	for _, m := range all[:min(len(all), 2*maxFindings)] {
+		times := ""
+		if m.count > 1 {
+			times = fmt.Sprintf(", named %d times", m.count)
+		}
+		b.sayUnknown(m.rule, m.at, m.word, m.expected, "no %s %q in this draft%s", m.what, clip(m.word), times)
+	}
+}
+
+// nameOf reads an item as a name: one word without dots, or a string. It
+// reports what can't be one.
+func (b *builder) nameOf(it draft.Item, what string) (string, bool) {
+	name := it.Text
+	if !it.Quoted {
+		if it.IsList() {
+			b.say(nameRule, it.At, "%s takes one name, not the list %s", article(what), clip(it.Raw))
+			return "", false
+		}
+		if len(it.List) == 1 && len(it.List[0].Parts) == 1 {
+			name = it.List[0].Parts[0]
+		}
+	}
+	if strings.Contains(name, ".") {
+		if _, err := quantity.Parse(it.Raw); err == nil {
+			b.say(missingRule, it.At, "%s needs a name before %s", article(what), clip(it.Raw))
+			return "", false
+		}
+		b.say(nameRule, it.At, "the name %s of %s holds a dot", clip(it.Raw), article(what))
+		return "", false
+	}
+	if strings.TrimSpace(name) == "" {
+		b.say(nameRule, it.At, "%s needs a name that is not empty", article(what))
+		return "", false
+	}
+	return name, true
+}
+
+// article puts "a" or "an" before a word.
+func article(word string) string {
+	if word != "" && strings.ContainsRune("aeiouAEIOU", rune(word[0])) {
+		return "an " + word
+	}
+	return "a " + word
+}

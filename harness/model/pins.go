@@ -1,0 +1,137 @@
+package model
+
+import (
+	"slices"
+	"strconv"
+
+	"legwork/harness/diag"
+	"legwork/harness/part"
+	"legwork/harness/quantity"
+)
+
+// buildPins gives a device all its terminals: those of its kind, then those
+// of its lines.
+func (b *builder) buildPins(r *reading) {
+	d := r.d
+	for _, t := range d.Kind.TerminalsOf(d.Device) {
+		quiet := t.Quiet || d.Grounded != "" && t.Name == d.Kind.Ground
+		d.Pins = append(d.Pins, part.Pin{Name: t.Name, Aliases: t.Aliases, Landing: t.Landing, Line: -1, At: d.At, Quiet: quiet})
+	}
+	if d.Kind.Lines != nil {
+		b.linePins(r)
+	}
+	if r.double {
+		return
+	}
+	byName := make(map[string]*Terminal, len(d.Pins))
+	for i, p := range d.Pins {
+		t := &Terminal{ID: len(b.m.Terminals), Device: d, Pin: i, Name: p.Name, Landing: p.Landing, At: p.At}
+		switch {
+		case d.Metal != nil && p.Name == d.Kind.Ground:
+			t.Metal = d.Metal
+		case d.Kind.Self && d.BoltedTo != nil && p.Landing == part.Post:
+			t.Metal = d.BoltedTo
+		}
+		b.m.Terminals = append(b.m.Terminals, t)
+		d.Terminals = append(d.Terminals, t)
+		byName[p.Name] = t
+	}
+	for i, p := range d.Pins {
+		for _, alias := range p.Aliases {
+			if byName[alias] == nil {
+				byName[alias] = d.Terminals[i]
+			}
+		}
+	}
+	b.m.terminals[d] = byName
+	b.gapMissing(d)
+}
+
+func (b *builder) linePins(r *reading) {
+	d := r.d
+	add := func(name string, line int, at diag.Span) {
+		d.Pins = append(d.Pins, part.Pin{Name: name, Landing: d.Kind.Lines.Landing, Line: line, At: at})
+	}
+	switch d.Kind.Lines.Shape {
+	case part.TerminalLines, part.BusLines:
+		for i, l := range d.Lines {
+			add(l.Name, i, l.At)
+		}
+	case part.PositionLines:
+		seen := map[string]bool{}
+		for _, t := range d.Kind.Terminals {
+			seen[t.Name] = true
+		}
+		for i, l := range d.Lines {
+			for _, name := range l.Refs {
+				if !seen[name] {
+					seen[name] = true
+					add(name, i, l.At)
+				}
+			}
+		}
+	case part.HalfLines:
+		n := b.ways(r)
+		for i, l := range d.Lines {
+			for k := 1; k <= n; k++ {
+				add(l.Name+"."+strconv.Itoa(k), i, l.At)
+			}
+		}
+	}
+}
+
+// ways gives the number of cavities in each half of a connector.
+func (b *builder) ways(r *reading) int {
+	for _, v := range r.d.Values {
+		if len(v.Setting.Figures) == 0 || v.Setting.Figures[0].Dim != quantity.Count {
+			continue
+		}
+		n := v.Nums[0]
+		if !(n >= 1 && n <= maxCavities) {
+			if v.Said && !r.form.broken {
+				b.say(limitRule, v.At, "%s has %g cavities; allowed are 1 to %d", r.form.owner, n, maxCavities)
+			}
+			b.lenient[r.d] = true
+			return 0
+		}
+		return int(n)
+	}
+	return 0
+}
+
+// joinBuses ties the members of every bus of every box to it.
+func (b *builder) joinBuses() {
+	for _, bus := range b.buses {
+		bar := b.m.terminals[bus.box][bus.box.Lines[bus.line].Name]
+		for _, ref := range bus.members {
+			if t := b.resolve(ref); t != nil && bar != nil {
+				b.joinBus(bus, bar, t, ref.At)
+			}
+		}
+	}
+}
+
+func (b *builder) joinBus(bus busStmt, bar, t *Terminal, at diag.Span) {
+	switch {
+	case t == bar:
+		b.say(duplicateRule, at, "bus %s names itself", fullName(bar))
+		return
+	case slices.Contains(bar.Bus, t):
+		b.say(duplicateRule, at, "bus %s names %s twice", fullName(bar), fullName(t))
+		return
+	case len(t.Bus) > 0 && t.Device.Kind != bus.box.Kind:
+		b.say(duplicateRule, at, "%s is on bus %s already", fullName(t), fullName(t.Bus[0]))
+		return
+	}
+	bar.Bus, t.Bus = append(bar.Bus, t), append(t.Bus, bar)
+	line := &bus.box.Lines[bus.line]
+	line.Refs = append(line.Refs, fullName(t))
+}
+
+// fullName is a terminal's canonical full name: "K1.87", "E3".
+func fullName(t *Terminal) string {
+	if t.Device.Kind.Self {
+		return t.Device.Name
+	}
+	return t.Device.Name + "." + t.Name
+}

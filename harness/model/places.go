@@ -1,0 +1,132 @@
+package model
+
+import (
+	"strings"
+
+	"legwork/harness/diag"
+	"legwork/harness/draft"
+	"legwork/harness/part"
+	"legwork/harness/quantity"
+)
+
+// defaultPlaceC is taken for a place whose temperature is not said, C (common
+// practice: inside the cab, behind a trim panel in summer).
+const defaultPlaceC = 50
+
+var placeSettings = []part.Setting{
+	{Name: "temperature", Bare: true, Figures: []part.Figure{{Name: "temperature", Dim: quantity.Temperature, Min: -60, Max: 200,
+		Default: defaultPlaceC, HasDefault: true, Guess: true}}},
+	{Name: "weather", Bare: true, Words: []string{"wet", "dry"}, Default: "dry"},
+}
+
+var legSettings = []part.Setting{
+	{Name: "length", Bare: true, Figures: []part.Figure{{Name: "length", Dim: quantity.Length, Min: 0.01, Max: 100,
+		Default: DefaultLengthM, HasDefault: true, Guess: true}}},
+	{Name: "covering", Bare: true, Words: []string{"tape", "split-loom", "sleeve", "conduit", "braid", "heat-shrink", "bare"}},
+}
+
+var metalSettings = []part.Setting{
+	{Name: "resistance", Bare: true, Figures: []part.Figure{{Name: "resistance", Dim: quantity.Resistance, Min: 0, Max: 1}}},
+}
+
+// DefaultLengthM is the length taken for a wire or leg whose length is not
+// known: 10 ft. It is always listed as a guess.
+const DefaultLengthM = 3.048
+
+// top is the first line of the draft, for what is assumed of the whole of it.
+func (b *builder) top() diag.Span {
+	if len(b.f.Stmts) > 0 {
+		return b.f.Stmts[0].Head.At
+	}
+	return diag.Span{File: b.f.Name}
+}
+
+// firstName reads the first item of a statement as its name.
+func (b *builder) firstName(s *draft.Stmt, c *cursor, what string) (string, bool) {
+	if !c.more() {
+		if !s.Bad {
+			b.say(missingRule, s.Head.At, "%s needs a name", article(what))
+		}
+		return "", false
+	}
+	return b.nameOf(c.take(), what)
+}
+
+func (b *builder) buildMetals() {
+	for _, s := range b.metals {
+		c := newCursor(s)
+		name, ok := b.firstName(s, c, "metal")
+		if !ok || !b.declare(b.metalSet, name, "metal", s.Items[0].At) {
+			continue
+		}
+		m := &Metal{ID: len(b.m.Metals), Name: name, At: s.Items[0].At}
+		f := &form{owner: "metal " + name, name: name, settings: metalSettings, label: &m.Label}
+		b.read(f, c)
+		m.Ohm = b.orDefault(f, m.At)[0].Nums[0]
+		b.m.Metals = append(b.m.Metals, m)
+	}
+	if len(b.m.Metals) == 0 && len(b.metals) == 0 {
+		b.declare(b.metalSet, "frame", "metal", diag.Span{})
+		b.m.Metals = []*Metal{{Name: "frame"}}
+		b.guess("metal", "frame, ideal", "", b.top())
+	}
+}
+
+func (b *builder) buildPlaces() {
+	for _, s := range b.places {
+		c := newCursor(s)
+		name, ok := b.firstName(s, c, "place")
+		if !ok {
+			continue
+		}
+		at := s.Items[0].At
+		if strings.Contains(name, "-") {
+			b.say(nameRule, at, "place %s can't hold a hyphen: legs are called by two places", clip(name))
+			b.ghosts[name] = true
+			continue
+		}
+		if !b.declare(b.placeSet, name, "place", at) {
+			continue
+		}
+		p := &Place{ID: len(b.m.Places), Name: name, At: at}
+		f := &form{owner: "place " + name, name: name, settings: placeSettings, label: &p.Label}
+		b.read(f, c)
+		values := b.orDefault(f, at)
+		p.AmbientC, p.Wet = values[0].Nums[0], values[1].Word == "wet"
+		b.m.Places = append(b.m.Places, p)
+	}
+	if len(b.m.Places) == 0 {
+		b.m.Places = []*Place{{Name: "vehicle", AmbientC: defaultPlaceC}}
+		if len(b.places) == 0 {
+			b.declare(b.placeSet, "vehicle", "place", diag.Span{})
+			b.guess("place", "vehicle, 50 C, dry", "", b.top())
+		}
+	}
+}
+
+func (b *builder) placeNamed(name string) *Place {
+	for _, p := range b.m.Places {
+		if p.Name == name && b.placeSet.has(name) {
+			return p
+		}
+	}
+	return nil
+}
+
+func (b *builder) metalNamed(name string) *Metal {
+	for _, m := range b.m.Metals {
+		if m.Name == name {
+			return m
+		}
+	}
+	return nil
+}
+
+// placeAt gives the place that an item names, nil if there is none.
+func (b *builder) placeAt(it draft.Item) *Place {
+	p := b.placeNamed(it.Text)
+	if p == nil {
+		b.noName("place", it.Text, it.At, b.placeSet.order)
+	}
+	return p
+}

@@ -1,0 +1,104 @@
+package model
+
+import (
+	"fmt"
+	"strings"
+
+	"legwork/harness/diag"
+)
+
+// Rule ids of the findings that building a model makes.
+const (
+	wordRule      = "draft-word"      // a word that has no meaning where it stands
+	nameRule      = "draft-name"      // a name that nothing in the draft bears, or that can't be one
+	unitRule      = "draft-unit"      // a figure without its unit, or with another's
+	rangeRule     = "draft-range"     // a figure outside what is allowed
+	duplicateRule = "draft-duplicate" // the same thing said or named twice
+	missingRule   = "draft-missing"   // something that has to be said
+	limitRule     = "draft-limit"     // more than this version takes
+	overVoltsRule = "over-60-volts"   // beyond what legwork is for
+)
+
+// maxFindings is how many mistakes of one draft are reported.
+const maxFindings = 200
+
+// say reports a fault at a word. The result may be added to until the next
+// report.
+func (b *builder) say(rule string, at diag.Span, format string, args ...any) *diag.Finding {
+	b.found.Add(diag.Finding{Rule: rule, Severity: diag.Fault, At: at, Msg: short(fmt.Sprintf(format, args...))})
+	return &b.found[len(b.found)-1]
+}
+
+// sayUnknown reports a word that is none of those expected, with the nearest
+// of them, and what is expected as detail.
+func (b *builder) sayUnknown(rule string, at diag.Span, word string, expected []string, format string, args ...any) {
+	near := nearestOf(word, expected)
+	msg := fmt.Sprintf(format, args...)
+	if near != "" {
+		msg += fmt.Sprintf("; did you mean %s?", near)
+	}
+	f := b.say(rule, at, "%s", msg)
+	if len(expected) > 0 {
+		f.Detail = "Expected " + oneOf(expected) + "."
+	}
+	if near != "" {
+		f.Fix = &diag.Fix{Msg: "write " + near, Edits: []diag.Edit{{At: at, Text: near}}}
+	}
+}
+
+// nearestOf gives the expected word that was most likely meant: the same but
+// for case, else the nearest in spelling.
+func nearestOf(word string, expected []string) string {
+	for _, e := range expected {
+		if strings.EqualFold(e, word) {
+			return e
+		}
+	}
+	return diag.Nearest(word, expected)
+}
+
+// oneOf lists words for a sentence: "a, b or c". A long list is cut.
+func oneOf(words []string) string {
+	const most = 24
+	if len(words) > most {
+		return strings.Join(words[:most], ", ") + " ..."
+	}
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	last := len(words) - 1
+	return strings.Join(words[:last], ", ") + " or " + words[last]
+}
+
+// clip shortens a word of the draft so that a message stays one line.
+func clip(word string) string {
+	const most = 40
+	r := []rune(word)
+	if len(r) <= most {
+		return word
+	}
+	return string(r[:most-3]) + "..."
+}
+
+// short holds a message to 120 characters.
+func short(msg string) string {
+	const most = 120
+	r := []rune(msg)
+	if len(r) <= most {
+		return msg
+	}
+	return string(r[:most-3]) + "..."
+}
+
+// findings gives everything found, sorted, at most maxFindings of it.
+func (b *builder) findings() diag.List {
+	b.found.Sort()
+	if extra := len(b.found) - maxFindings; extra > 0 {
+		last := b.found[maxFindings-1].At
+		b.found = append(b.found[:maxFindings-1:maxFindings-1], diag.Finding{
+			Rule: limitRule, Severity: diag.Fault, At: last,
+			Msg: fmt.Sprintf("%d more mistakes are not shown", extra+1),
+		})
+	}
+	return b.found
+}

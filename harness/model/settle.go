@@ -1,0 +1,103 @@
+package model
+
+import (
+	"legwork/harness/draft"
+	"legwork/harness/part"
+)
+
+// findBox resolves "in BOX".
+func (b *builder) findBox(r *reading) {
+	if !r.inSaid {
+		return
+	}
+	name := r.in.Text
+	box := b.m.deviceNamed[name]
+	switch {
+	case box == nil:
+		b.noName("box", name, r.in.At, b.boxNames())
+	case box == r.d:
+		b.say(nameRule, r.in.At, "%s can't sit in itself", r.form.owner)
+	case box.Kind.Lines == nil || box.Kind.Lines.Shape != part.BusLines:
+		b.say(nameRule, r.in.At, "%s is in %s, which is %s and no box", r.form.owner, clip(name), article(box.Kind.Name))
+	default:
+		r.d.In = box
+	}
+	if r.d.In == nil && !r.atSaid {
+		// Its place is not known, and that is said already.
+		r.d.Spot = Spot{Place: b.m.Places[0]}
+	}
+}
+
+func (b *builder) boxNames() []string {
+	var names []string
+	for _, d := range b.m.Devices {
+		if d.Kind.Lines != nil && d.Kind.Lines.Shape == part.BusLines {
+			names = append(names, d.Name)
+		}
+	}
+	return names
+}
+
+// settle gives a device its place and what follows from it.
+func (b *builder) settle(r *reading) {
+	d := r.d
+	for box, n := d.In, 0; d.Spot.Place == nil && box != nil && n <= len(b.m.Devices); box, n = box.In, n+1 {
+		d.Spot = box.Spot
+	}
+	if d.Spot.Place == nil {
+		d.Spot.Place = b.m.Places[0]
+		if !r.atSaid && d.In == nil && !r.double {
+			b.sayNoPlace(d)
+		}
+	}
+	d.AmbientC, d.Wet = d.Spot.Place.AmbientC, d.Spot.Place.Wet
+	if l := d.Spot.Leg; l != nil {
+		d.AmbientC, d.Wet = max(l.A.AmbientC, l.B.AmbientC), l.A.Wet || l.B.Wet
+	}
+}
+
+// findFrom resolves "from SOURCE": its supply terminal where a device is named.
+func (b *builder) findFrom(r *reading) {
+	if r.from == nil {
+		return
+	}
+	name := r.from.Parts[0]
+	d := b.m.deviceNamed[name]
+	if len(r.from.Parts) > 1 || d == nil || len(d.Terminals) == 1 {
+		r.d.From = b.resolve(*r.from)
+		return
+	}
+	r.d.From = d.Terminals[0]
+	if d.Kind.Supplies == nil {
+		return
+	}
+	for _, s := range d.Kind.Supplies(d.Device) {
+		if t := b.m.terminals[d][s.Plus]; t != nil {
+			r.d.From = t
+			return
+		}
+	}
+}
+
+// threadWord reads the thread of a stud: M8, No10. A fraction of an inch
+// begins with a digit and is read as a figure.
+func (b *builder) threadWord(d *Device, it draft.Item, word string) bool {
+	if !isThread(word) {
+		return false
+	}
+	if d.Thread != "" {
+		b.say(duplicateRule, it.At, "%s %s has its thread twice", d.Kind.Name, d.Name)
+	}
+	d.Thread = word
+	return true
+}
+
+// isThread recognizes M8 and No10.
+func isThread(word string) bool {
+	for _, head := range []string{"M", "No"} {
+		if n := len(head); len(word) > n && word[:n] == head && digitsOnly(word[n:]) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,206 @@
+package model
+
+import (
+	"slices"
+
+	"legwork/gauge"
+	"legwork/harness/diag"
+	"legwork/harness/draft"
+	"legwork/harness/part"
+	"legwork/harness/quantity"
+)
+
+// maxWires is how many conductors a draft may have.
+const maxWires = 200_000
+
+var roleNames = map[Role]string{Built: "wire", Lead: "lead", Strap: "strap"}
+
+func (b *builder) buildWires() {
+	for i, s := range b.wires {
+		if i == maxWires {
+			b.say(limitRule, s.stmt.Head.At, "more than %d wires", maxWires)
+			return
+		}
+		b.buildWire(s)
+	}
+}
+
+// buildWire reads one conductor. It comes into the model if both its ends
+// are known.
+func (b *builder) buildWire(s wireStmt) {
+	what := roleNames[s.role]
+	c := newCursor(s.stmt)
+	number, ok := b.firstName(s.stmt, c, what)
+	if !ok {
+		return
+	}
+	w := &Wire{ID: len(b.m.Wires), Number: number, Role: s.role, At: c.items[0].At, Stmt: s.stmt}
+	known := b.declare(b.numSet, number, what, w.At)
+	owner := what + " " + number
+	ends := b.readEnds(w, c, owner, s.stmt.Bad)
+	values, broken := b.readWireSettings(w, c, owner)
+	w.Size, w.Sized, w.SizeAt = b.sizeOf(values, owner)
+	if length := values[2]; length.Said && length.Set[0] {
+		w.LengthM, w.LengthAt = length.Nums[0], length.At
+	}
+	if !broken {
+		b.needed(w, owner)
+	}
+	if ends && b.endsFit(w, owner) {
+		b.addWire(w, s)
+		if known {
+			b.m.wireNumbered[number] = w
+		}
+	}
+}
+
+func (b *builder) addWire(w *Wire, s wireStmt) {
+	w.Circuit = b.circuit[s.circuit]
+	if w.Circuit == nil {
+		w.Circuit = b.loose()
+	}
+	w.Circuit.Wires = append(w.Circuit.Wires, w)
+	if !w.Sized && w.Role == Built && w.Circuit.Sized {
+		w.Size, w.Sized, w.SizeAt = w.Circuit.Size, true, w.Circuit.At
+	}
+	if w.Family == "" && w.Role != Strap {
+		w.Family = w.Circuit.Family
+	}
+	w.From.Ends = append(w.From.Ends, End{w, true})
+	w.To.Ends = append(w.To.Ends, End{w, false})
+	b.m.Wires = append(b.m.Wires, w)
+	if w.LengthM == 0 && len(b.m.Legs) == 0 && len(b.legs) == 0 {
+		b.guess("length of "+roleNames[w.Role]+" "+w.Number, b.length(DefaultLengthM), "", w.At)
+	}
+}
+
+// readEnds reads the two ends; false if one is missing or not known.
+func (b *builder) readEnds(w *Wire, c *cursor, owner string, bad bool) bool {
+	for n := range 2 {
+		if b.endMissing(c) {
+			if !bad {
+				at := w.At
+				if c.i > 0 {
+					at = c.items[c.i-1].At
+				}
+				b.say(missingRule, at, "%s needs two ends, it has %d", owner, n)
+			}
+			return false
+		}
+		it := c.take()
+		var t *Terminal
+		if it.IsList() {
+			b.say(nameRule, it.At, "an end of %s is one terminal, not the list %s", owner, clip(it.Raw))
+		} else if refs := refsOf(it); len(refs) == 1 {
+			t = b.resolve(refs[0])
+		}
+		if n == 0 {
+			w.From, w.FromAt = t, it.At
+		} else {
+			w.To, w.ToAt = t, it.At
+		}
+	}
+	return w.From != nil && w.To != nil
+}
+
+// endMissing reports whether what comes next is no end: nothing, a label, a
+// figure or a word of a wire.
+func (b *builder) endMissing(c *cursor) bool {
+	if !c.more() {
+		return true
+	}
+	it := c.peek()
+	if it.IsList() {
+		return false
+	}
+	if b.m.deviceNamed[refsOf(it)[0].Parts[0]] != nil {
+		return false
+	}
+	if it.Quoted {
+		return len(c.items) > c.i+1 || c.i > 1
+	}
+	if len(it.List[0].Parts) > 1 && b.ghosts[it.List[0].Parts[0]] {
+		return false
+	}
+	word := it.Raw
+	if _, err := quantity.Parse(word); err == nil {
+		return true
+	}
+	_, color := readColor(word)
+	_, family := gauge.FamilyOf(word)
+	return color || family || word == "via"
+}
+
+// endsFit reports ends that can't belong to such a conductor.
+func (b *builder) endsFit(w *Wire, owner string) bool {
+	if w.From == w.To {
+		b.say(duplicateRule, w.ToAt, "%s begins and ends at %s", owner, fullName(w.From))
+		return false
+	}
+	if w.Role != Strap {
+		return true
+	}
+	for _, end := range []struct {
+		t  *Terminal
+		at diag.Span
+	}{{w.From, w.FromAt}, {w.To, w.ToAt}} {
+		if end.t.Landing != part.Post {
+			b.say(nameRule, end.at, "%s joins studs; %s is no stud or post", owner, fullName(end.t))
+			return false
+		}
+	}
+	return true
+}
+
+// needed reports what a lead or strap has to say of itself.
+func (b *builder) needed(w *Wire, owner string) {
+	if w.Role == Built {
+		return
+	}
+	if w.LengthM == 0 {
+		b.say(missingRule, w.At, "%s needs its length, such as 18in", owner)
+	}
+	if w.Role == Lead && !w.Sized {
+		b.say(missingRule, w.At, "%s needs its size, such as 16AWG", owner)
+	}
+}
+
+func (b *builder) readWireSettings(w *Wire, c *cursor, owner string) ([]part.Value, bool) {
+	f := &form{owner: owner, name: owner, settings: wireSettings, label: &w.Label}
+	family := familyWord(&w.Family)
+	f.bare = func(it draft.Item, word string) bool {
+		if family(it, word) {
+			return true
+		}
+		color, ok := readColor(word)
+		if !ok {
+			return false
+		}
+		if w.Color.Base != "" {
+			b.say(duplicateRule, it.At, "%s has two colors: %s and %s", owner, w.Color.Shown, word)
+		}
+		w.Color = color
+		return true
+	}
+	f.expected = slices.Concat(familyNames(), colorWords())
+	f.words = map[string]func(*cursor, draft.Item){
+		"via": func(c *cursor, v draft.Item) { b.readVia(w, c, v, owner) },
+	}
+	b.read(f, c)
+	return b.orDefault(f, w.At), f.broken
+}
+
+// readVia reads the places that a wire has to pass, in order.
+func (b *builder) readVia(w *Wire, c *cursor, via draft.Item, owner string) {
+	if !c.more() || c.peek().Quoted || c.isFigure() {
+		b.say(missingRule, via.At, "%s: via needs a place, or several joined by commas", owner)
+		return
+	}
+	for _, r := range c.take().List {
+		if p := b.placeNamed(r.Raw); p != nil {
+			w.Via = append(w.Via, p)
+		} else {
+			b.noName("place", r.Raw, r.At, b.placeSet.order)
+		}
+	}
+}
