@@ -1,0 +1,150 @@
+package solve
+
+import (
+	"legwork/harness/circuit"
+	"legwork/harness/model"
+	"legwork/harness/part"
+)
+
+// leastOhm is the resistance below which a link is taken as ideal: anything
+// smaller would only cost the solver digits.
+const leastOhm = 1e-6
+
+// noBranch marks a link whose two ends are one node: it is not in the network.
+const noBranch circuit.Branch = -1
+
+// metalPoint stands for the metal that a device grounds to, where terminals
+// are told apart by ID.
+const metalPoint int32 = -2
+
+// link is one branch of the network with what has to be known of it.
+type link struct {
+	a, b   circuit.Node
+	ta, tb int32 // terminals by ID, or metalPoint
+	branch circuit.Branch
+	steps  part.StepSet
+	state  int32 // relay that has to be on, or off where rest is true; -1: none
+	out    int32 // index of the controller output that it belongs to; -1: none
+	dev    int32 // device by ID; -1: a wire or a tie
+	rest   bool
+	path   bool // leads current on: a wire, fuse, contact, output, not a load
+	use    part.Use
+	law    circuit.Law
+}
+
+// frame is the network of one corner and grade, without the wires'
+// resistances. It is read-only once built.
+type frame struct {
+	model  *model.Model
+	corner part.Corner
+	grade  part.Grade
+	rated  []float64 // see chosenRatings
+	lay    *layout
+	net    *circuit.Net
+	links  []link // first one for each wire, by wire ID
+	first  []int32
+	last   []int32 // links of a device by ID: first to last, last excluded
+	moving []int32 // links that are not on in every step
+	relays []Relay
+	movers []mover // beside relays
+	outs   []output
+	meters meters
+	beside adjacency
+	device []int32 // device by branch, -1: none
+}
+
+// newFrame builds the network of a model.
+func newFrame(m *model.Model, c part.Corner, g part.Grade) *frame {
+	f := &frame{model: m, corner: c, grade: g, lay: lay(m, g), net: circuit.NewNet()}
+	for i := 1; i < f.lay.count; i++ {
+		f.net.AddNode()
+	}
+	f.addWires()
+	f.addTies()
+	f.addDevices()
+	f.beside = adjoin(f.lay.count, f.links)
+	f.classify()
+	f.meters = newMeters(f)
+	for i := range f.links {
+		if l := &f.links[i]; l.steps != f.all() || l.state >= 0 || l.out >= 0 {
+			f.moving = append(f.moving, int32(i))
+		}
+	}
+	return f
+}
+
+// all is the set of all steps.
+func (f *frame) all() part.StepSet {
+	return part.StepSet(1)<<uint(len(f.model.Steps)) - 1
+}
+
+// add puts a link into the network, unless both ends are one node.
+func (f *frame) add(l link) {
+	l.branch = noBranch
+	if l.a != l.b {
+		l.branch = f.net.Add(l.a, l.b, l.law)
+		f.device = append(f.device, l.dev)
+	}
+	f.links = append(f.links, l)
+}
+
+func (f *frame) addWires() {
+	for _, w := range f.model.Wires {
+		l := link{ta: -1, tb: -1, state: -1, out: -1, dev: -1, path: true, steps: f.all(), law: resistor(1)}
+		if w.From != nil && w.To != nil {
+			l.a, l.b = f.lay.node[w.From.ID], f.lay.node[w.To.ID]
+			l.ta, l.tb = int32(w.From.ID), int32(w.To.ID)
+		}
+		f.add(l)
+	}
+}
+
+func (f *frame) addTies() {
+	for _, t := range f.lay.ties {
+		l := link{ta: int32(t.a.ID), tb: metalPoint, state: -1, out: -1, dev: -1, path: true, steps: f.all(), law: resistor(t.ohm)}
+		l.a = f.lay.node[t.a.ID]
+		if t.b != nil {
+			l.b, l.tb = f.lay.node[t.b.ID], int32(t.b.ID)
+		} else {
+			l.b = f.lay.metal[t.to.ID]
+		}
+		f.add(l)
+	}
+}
+
+func resistor(ohm float64) circuit.Law {
+	return circuit.Law{Kind: circuit.Resistor, Ohm: max(ohm, leastOhm)}
+}
+
+// adjacency lists the links at each node.
+type adjacency struct {
+	start []int32
+	link  []int32
+}
+
+func adjoin(nodes int, links []link) adjacency {
+	adj := adjacency{start: make([]int32, nodes+1)}
+	for i := range links {
+		if l := &links[i]; l.branch != noBranch {
+			adj.start[l.a+1]++
+			adj.start[l.b+1]++
+		}
+	}
+	for i := range nodes {
+		adj.start[i+1] += adj.start[i]
+	}
+	adj.link = make([]int32, adj.start[nodes])
+	fill := append([]int32(nil), adj.start[:nodes]...)
+	for i := range links {
+		if l := &links[i]; l.branch != noBranch {
+			adj.link[fill[l.a]] = int32(i)
+			fill[l.a]++
+			adj.link[fill[l.b]] = int32(i)
+			fill[l.b]++
+		}
+	}
+	return adj
+}
+
+// at lists the links at a node.
+func (a *adjacency) at(n circuit.Node) []int32 { return a.link[a.start[n]:a.start[n+1]] }

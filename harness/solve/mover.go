@@ -1,0 +1,121 @@
+package solve
+
+import (
+	"slices"
+
+	"legwork/gauge"
+	"legwork/harness/circuit"
+	"legwork/harness/model"
+	"legwork/harness/part"
+)
+
+// class is when in a step a state may come on.
+type class uint8
+
+const (
+	byHand    class = iota // driven by key or hand: at the volts before the starter draws
+	solenoid               // the starter's own
+	commanded              // driven by a controller output: after the sag
+)
+
+// mover is what the play has to know of a Relay.
+type mover struct {
+	class class
+	watch []watch
+	coils []int32 // links of its coil, whose resistance follows the temperature
+}
+
+// watch is a pair of nodes whose volts a state follows.
+type watch struct {
+	plus, minus circuit.Node
+	terminal    *model.Terminal // plus
+	atLeastV    float64
+	steps       part.StepSet
+}
+
+func (f *frame) newMover(d *model.Device, s part.State) mover {
+	m := mover{class: byHand}
+	if s.Kind == part.SolenoidState {
+		m.class = solenoid
+	}
+	for _, w := range s.Watch {
+		_, plus, okA := f.point(d, w.Plus)
+		_, minus, okB := f.point(d, w.Minus)
+		if !okA || !okB {
+			continue
+		}
+		steps := w.Steps & f.all()
+		if w.Steps == part.NoSteps {
+			steps = f.all()
+		}
+		m.watch = append(m.watch, watch{plus: plus, minus: minus, terminal: terminalOf(d, w.Plus), atLeastV: w.AtLeastV, steps: steps})
+	}
+	return m
+}
+
+// findCoil notes the links that are the coil of a relay, stamped at the
+// temperature of its place: the play goes on from there.
+func (f *frame) findCoil(d *model.Device, m *mover, s part.State) {
+	if len(m.watch) == 0 || s.Kind == part.AliveState {
+		return
+	}
+	w, ohm := m.watch[0], gauge.CoilAt(s.CoilOhm, s.AmbientC)
+	for i := int(f.first[d.ID]); i < len(f.links); i++ {
+		l := &f.links[i]
+		if l.use == part.CoilElement && l.law.Kind == circuit.Resistor && l.law.Ohm == ohm && l.branch != noBranch &&
+			(l.a == w.plus && l.b == w.minus || l.a == w.minus && l.b == w.plus) {
+			m.coils = append(m.coils, int32(i))
+		}
+	}
+}
+
+// classify finds which relays a controller output drives, and which have to
+// be in before the starter can draw.
+func (f *frame) classify() {
+	near := f.groups(func(l *link) bool {
+		return l.path && l.steps == f.all() && l.state < 0 && l.use != part.OutputElement
+	})
+	f.findStarts(near)
+	for i := range f.relays {
+		r, m := &f.relays[i], &f.movers[i]
+		if r.Kind == part.AliveState || len(m.watch) == 0 {
+			continue
+		}
+		drivers := f.drivers(m, near)
+		if len(drivers) == 0 {
+			continue
+		}
+		r.Output, r.DrivenByOutput = true, true
+		if !r.Starts {
+			m.class = commanded
+		}
+		for _, o := range drivers {
+			f.outs[o].early = f.outs[o].early || r.Starts
+		}
+	}
+}
+
+// drivers lists the controller outputs that one wire, or wires and fuses, join
+// to an end of a coil.
+func (f *frame) drivers(m *mover, near union) []int {
+	var found []int
+	ends := []int{near.find(int(m.watch[0].plus)), near.find(int(m.watch[0].minus))}
+	for i, o := range f.outs {
+		at := near.find(int(f.lay.node[max(o.pin, 0)]))
+		if o.pin >= 0 && at != near.find(0) && slices.Contains(ends, at) {
+			found = append(found, i)
+		}
+	}
+	return found
+}
+
+// groups joins the nodes that the links asked for hold together.
+func (f *frame) groups(ask func(*link) bool) union {
+	u := newUnion(f.lay.count)
+	for i := range f.links {
+		if l := &f.links[i]; l.branch != noBranch && ask(l) {
+			u.join(int(l.a), int(l.b))
+		}
+	}
+	return u
+}

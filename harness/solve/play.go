@@ -1,0 +1,204 @@
+package solve
+
+import (
+	"context"
+	"fmt"
+	"math"
+
+	"legwork/gauge"
+	"legwork/harness/circuit"
+	"legwork/harness/part"
+)
+
+// play is one player of a frame: its solver, and what the devices remember.
+type play struct {
+	f   *frame
+	net *circuit.Solver
+	now circuit.Solution
+
+	closed []bool    // by link: what the solver has
+	ohm    []float64 // by wire: what the solver has
+	dirty  bool      // something changed since the last solve
+	passes int
+
+	step  int
+	on    []bool // by relay
+	lost  []bool // by relay: a module that dropped out in this step
+	given []bool // by output: the command has come
+	riseC []float64
+
+	t       float64
+	due     []float64 // by relay: when it moves; +Inf: it does not
+	seen    []tally   // by relay
+	frozen  []bool    // by relay: held out, because it chatters
+	restive bool      // a relay moved for the second time in the step
+
+	start   memory // of the step
+	scratch search
+	reasons map[int32]string
+	cycle   *Cycle // in which the last event run ended
+	cycles  []Cycle
+	races   []int
+}
+
+// memory is what is carried from step to step.
+type memory struct {
+	on, given []bool
+}
+
+// tally is what one relay went through in the step.
+type tally struct {
+	volts  float64 // across its coil, or over the least margin of its feeds
+	pullV  float64 // at the moment of its last move or failure to move
+	dropV  float64
+	zone   Zone
+	moves  int
+	short  int // AliveState: feed with the least margin
+	gap    bool
+	outV   float64 // thresholds at its temperature
+	inV    float64
+	freeV  float64
+	coilC  float64
+	factor float64 // of resistance and volts against 20 C
+}
+
+func newPlay(f *frame) *play {
+	n := len(f.relays)
+	p := &play{
+		f: f, net: circuit.NewSolver(f.net), closed: make([]bool, len(f.links)), ohm: make([]float64, len(f.model.Wires)),
+		on: make([]bool, n), lost: make([]bool, n), given: make([]bool, len(f.outs)), riseC: make([]float64, n),
+		due: make([]float64, n), seen: make([]tally, n), frozen: make([]bool, n), reasons: map[int32]string{},
+		start: memory{on: make([]bool, n), given: make([]bool, len(f.outs))},
+	}
+	for i := range p.closed {
+		p.closed[i] = true
+	}
+	p.scratch.init(f)
+	return p
+}
+
+// fit gives the solver the resistance of every wire.
+func (p *play) fit(wires []Conductor) error {
+	for i, w := range p.f.model.Wires {
+		ohm := wires[i].ohmAt(p.f.corner)
+		if !(ohm >= 0 && ohm <= 1e9) {
+			return fmt.Errorf("solve: wire %s has a resistance of %g ohm", w.Number, ohm)
+		}
+		ohm = max(ohm+joints(w)*gauge.RingJointOhm, leastOhm)
+		if l := &p.f.links[i]; l.branch != noBranch && p.ohm[i] != ohm {
+			p.ohm[i] = ohm
+			p.net.SetLaw(l.branch, resistor(ohm))
+		}
+	}
+	p.dirty = true
+	return nil
+}
+
+// history plays all steps from rest.
+func (p *play) history(ctx context.Context, c Case) (*History, error) {
+	h := &History{Case: c, Model: p.f.model, Relays: p.f.relays, States: make([]*State, 0, len(p.f.model.Steps))}
+	clear(p.on)
+	clear(p.given)
+	clear(p.riseC)
+	for i := range p.f.model.Steps {
+		s, err := p.playStep(ctx, i)
+		if err != nil {
+			return nil, fmt.Errorf("step %s: %w", p.f.model.Steps[i].Name, err)
+		}
+		h.States = append(h.States, s)
+		h.Findings.Add(residualFault(p.f, s)...)
+	}
+	return h, nil
+}
+
+// playStep settles one step and reads it.
+func (p *play) playStep(ctx context.Context, i int) (*State, error) {
+	p.begin(i)
+	if p.f.lay.ref == nil {
+		return p.unsolved("the draft has no battery or other source"), nil
+	}
+	out, err := p.settle(ctx, together)
+	if err == nil && out == restless {
+		err = p.sequence(ctx)
+	}
+	if err != nil {
+		return nil, err
+	}
+	s := p.read()
+	p.warm(s)
+	return s, nil
+}
+
+// begin sets the stage for a step: who is asked, how warm the coils are.
+func (p *play) begin(i int) {
+	p.step, p.passes, p.dirty = i, 0, true
+	p.cycles, p.races = nil, nil
+	clear(p.frozen)
+	for o := range p.given {
+		p.given[o] = p.given[o] && p.commanded(o)
+	}
+	copy(p.start.on, p.on)
+	copy(p.start.given, p.given)
+	p.rewind()
+	for r := range p.f.relays {
+		p.temper(r)
+	}
+}
+
+// rewind goes back to the start of the step.
+func (p *play) rewind() {
+	p.t, p.dirty, p.restive = 0, true, false
+	copy(p.on, p.start.on)
+	copy(p.given, p.start.given)
+	clear(p.lost)
+	for r := range p.seen {
+		s := &p.seen[r]
+		s.volts, s.pullV, s.dropV, s.zone, s.moves, s.short, s.gap = 0, 0, 0, SurelyOut, 0, -1, false
+		p.due[r] = math.Inf(1)
+		if p.frozen[r] {
+			p.on[r] = false
+		}
+	}
+	for o := range p.given {
+		p.given[o] = p.given[o] || p.f.outs[o].early && p.commanded(o)
+	}
+}
+
+// solve finds the volts, unless nothing has changed since the last time.
+func (p *play) solve(ctx context.Context) error {
+	if !p.dirty {
+		return nil
+	}
+	for _, i := range p.f.moving {
+		l := &p.f.links[i]
+		on := l.branch != noBranch && p.conducts(l)
+		if on != p.closed[i] && l.branch != noBranch {
+			p.closed[i] = on
+			p.net.SetOn(l.branch, on)
+		}
+	}
+	if err := p.net.SolveInto(ctx, &p.now); err != nil {
+		return err
+	}
+	p.dirty = false
+	p.passes += p.now.Passes
+	return nil
+}
+
+// conducts reports whether a link is on in the step as things stand.
+func (p *play) conducts(l *link) bool {
+	return l.steps.Has(p.step) && (l.state < 0 || p.on[l.state] != l.rest) && (l.out < 0 || p.given[l.out])
+}
+
+// across is the volts between two nodes, 0 where either floats.
+func (p *play) across(a, b circuit.Node) float64 {
+	va, okA := p.now.V(a)
+	vb, okB := p.now.V(b)
+	if !okA || !okB {
+		return 0
+	}
+	return va - vb
+}
+
+// engine is what the engine does in the step.
+func (p *play) engine() part.Engine { return p.f.model.Steps[p.step].Engine }

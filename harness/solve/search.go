@@ -1,0 +1,103 @@
+package solve
+
+import (
+	"math"
+
+	"legwork/harness/circuit"
+	"legwork/harness/part"
+)
+
+// search is the room for walks through the network.
+type search struct {
+	plus, minus []bool // by node: current can come from, or go back to, a supply
+	toward      []int32
+	queue       []circuit.Node
+	feeds       []circuit.Node // plus and minus nodes of the supplies
+	returns     []circuit.Node
+}
+
+func (s *search) init(f *frame) {
+	n := f.lay.count
+	s.plus, s.minus = make([]bool, n), make([]bool, n)
+	s.toward = make([]int32, n)
+	for _, d := range f.model.Devices {
+		if d.Kind == nil || d.Kind.Supplies == nil {
+			continue
+		}
+		for _, sup := range d.Kind.Supplies(d.Device) {
+			_, a, okA := f.point(d, sup.Plus)
+			_, b, okB := f.point(d, sup.Minus)
+			if okA && okB {
+				s.feeds = append(s.feeds, a)
+				s.returns = append(s.returns, b)
+			}
+		}
+	}
+}
+
+// spread marks all nodes that links of a sort join to those in from.
+func (p *play) spread(mark []bool, from []circuit.Node, ask func(*link) bool) {
+	clear(mark)
+	s := &p.scratch
+	s.queue = s.queue[:0]
+	for _, n := range from {
+		if !mark[n] {
+			mark[n] = true
+			s.queue = append(s.queue, n)
+		}
+	}
+	for i := 0; i < len(s.queue); i++ {
+		n := s.queue[i]
+		for _, k := range p.f.beside.at(n) {
+			l := &p.f.links[k]
+			if !p.closed[k] || !ask(l) {
+				continue
+			}
+			if o := l.a + l.b - n; !mark[o] {
+				mark[o] = true
+				s.queue = append(s.queue, o)
+			}
+		}
+	}
+}
+
+// reach finds where current can come from and go to without passing a load.
+func (p *play) reach() {
+	leads := func(l *link) bool { return l.path }
+	p.spread(p.scratch.plus, p.scratch.feeds, leads)
+	p.spread(p.scratch.minus, p.scratch.returns, leads)
+}
+
+// asked reports whether a coil, or the feeds of a module, are meant to have
+// their volts: a way to both ends is closed.
+func (p *play) asked(r int) bool {
+	m := &p.f.movers[r]
+	if len(m.watch) == 0 {
+		return false
+	}
+	s := &p.scratch
+	if p.f.relays[r].Kind == part.AliveState {
+		for _, w := range m.watch {
+			if !s.plus[w.plus] || !s.minus[w.minus] {
+				return false
+			}
+		}
+		return true
+	}
+	a, b := m.watch[0].plus, m.watch[0].minus
+	return s.plus[a] && s.minus[b] || s.plus[b] && s.minus[a]
+}
+
+// floats reports whether a node has no volts against the reference.
+func (p *play) floats(n circuit.Node) bool {
+	_, ok := p.now.V(n)
+	return !ok
+}
+
+// volts is the voltage of a node, NaN where it floats.
+func (p *play) volts(n circuit.Node) float64 {
+	if v, ok := p.now.V(n); ok {
+		return v
+	}
+	return math.NaN()
+}
