@@ -1,0 +1,94 @@
+package part
+
+import (
+	"legwork/gauge"
+	"legwork/harness/quantity"
+)
+
+var _ = define(Kind{
+	Name:  "module",
+	Title: "A controller: its terminals are its lines, each with a role.",
+	Law: "Alive while every feed has its volts to the ground terminals: above where stated, else half the system's. Then a feed draws its current down to those volts, below in proportion; else it draws asleep, or leaks. " +
+		"Outputs work only while it is alive: low-side to ground, high-side from a feed, each 0.5 V at rated current, in proportion below. Its ground terminals are one point inside. A reference gives 5 V behind 1 ohm.",
+	Letter: "A",
+	Settings: []Setting{
+		{Name: "ground-wanted", Free: true, Doc: "metal that its maker wants its grounds on"},
+	},
+	Lines:   &Lines{Shape: TerminalLines, Landing: Cavity, Roles: moduleRoles()},
+	Stamp:   stampModule,
+	Symbol:  Symbol{Half: 4, Columns: 1, Row: LoadRow, Body: Box{X1: -3.2, Y1: -4, X2: 3.2, Y2: 4}, Strokes: []Stroke{stroke(Thin, pts(-3.2, -4, 3.2, -4, 3.2, 4, -3.2, 4, -3.2, -4)...)}},
+	Draws:   moduleDraws,
+	Drives:  moduleOutputs,
+	Grounds: moduleReturns,
+	Assumes: func(d *Device) []Assumption {
+		var out []Assumption
+		for i := range d.Lines {
+			if l := &d.Lines[i]; l.is("feed") && asleepA(l) > 0 && !l.Said("asleep") {
+				out = append(out, Assumption{What: "asleep draw of " + d.Name + "." + l.Name, Value: quantity.Text(asleepA(l), quantity.Current), Source: "asleep"})
+			}
+		}
+		return out
+	},
+	Buys: func(d *Device) []Purchase { return buy("controller", d) },
+})
+
+// moduleRoles are what a terminal of a module may be for.
+func moduleRoles() []Role {
+	current := func(doc string) Setting {
+		return Setting{Name: "current", Bare: true, Steps: true, Doc: doc, Figures: []Figure{amps("current", doc)}}
+	}
+	output := []Setting{
+		current("largest current, and the steps in which it is on"),
+		flag("clamps", "the driver takes the kick of a coil itself"),
+		named("duty", "share of the time that it is on", percent("share", "share of the time")),
+		named("pwm", "rate at which it is switched", Figure{Name: "rate", Dim: quantity.Frequency, Min: 0, Max: 1e6, Doc: "switching rate"}),
+	}
+	return []Role{
+		{Word: "feed", Doc: "draws current whenever it has volts; its steps are those in which it has to be fed", Settings: []Setting{
+			current("current while the module is alive, and the steps in which it must be fed"),
+			named("asleep", "current while the module is not alive; 2 mA on a feed that has to be fed at off, a guess", amps("current", "current asleep")),
+			named("above", "least volts, to the ground terminals", volts("volts", "least volts")),
+			named("holds", "how long it bridges a loss of this feed", seconds("time", "time bridged", 60)),
+			named("inrush", "current in the first moment", amps("current", "first current")),
+		}},
+		{Word: "ground", Doc: "return of the module"},
+		{Word: "low-side", Doc: "output that joins its load to ground", Settings: output},
+		{Word: "high-side", Doc: "output that joins its load to a feed", Settings: append(output,
+			Setting{Name: "fed-by", Free: true, Doc: "the feed that it takes its current from; the first one when not said"})},
+		{Word: "input", Doc: "reads volts; draws next to nothing"},
+		{Word: "sensor-ground", Doc: "return of sensors, which nothing else may share"},
+		{Word: "reference", Doc: "steady volts for sensors", Settings: []Setting{
+			bare("volts", "what it gives", Figure{Name: "volts", Dim: quantity.Voltage, Min: 1, Max: 24, Doc: "reference volts"}.or(gauge.UsualReferenceV, "usual-reference")),
+		}},
+	}
+}
+
+// is reports whether the line has the role.
+func (l *Line) is(role string) bool { return l.Role != nil && l.Role.Word == role }
+
+// withRole lists the terminals of a role.
+func (d *Device) withRole(roles ...string) []string {
+	var out []string
+	for i := range d.Lines {
+		for _, r := range roles {
+			if d.Lines[i].is(r) {
+				out = append(out, d.Lines[i].Name)
+			}
+		}
+	}
+	return out
+}
+
+// stepOff is the index of the step off, the first of every draft.
+const stepOff = 0
+
+// asleepA is what a feed draws while its module is not alive.
+func asleepA(l *Line) float64 {
+	if l.Said("asleep") {
+		return l.Num("asleep")
+	}
+	if l.When().Has(stepOff) {
+		return gauge.AsleepA
+	}
+	return 0
+}
