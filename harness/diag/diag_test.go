@@ -105,5 +105,7 @@ func TestNearest(t *testing.T) {
 		require.Equal(t, tt.want, Nearest(tt.word, turned), "%s, other order", tt.word)
 	}
 	require.Empty(t, Nearest("relay", nil))
+	require.Equal(t, "interconnection", Nearest("inteconectoin", []string{"interconnection"}), "three slips")
+	require.Empty(t, Nearest("inteconectoim", []string{"interconnection"}), "four slips are too many for any word")
 	require.Equal(t, "wire-a", Nearest("wire-c", []string{"wire-b", "wire-a"}), "first by alphabet")
 }

@@ -25,16 +25,14 @@ func marked(c []cell, s Span, start, length int) (i, j int) {
 	from, to := s.Off-start, s.EndOff-start
 	byOffset := from >= 0 && from <= length && (from == 0) == (s.Col == 1) &&
 		(to > from || s.End <= s.Col)
-	before := func(c cell) bool { return c.col < s.Col }
-	inside := func(c cell) bool { return c.col < max(s.End, s.Col+1) }
-	if byOffset {
-		before = func(c cell) bool { return c.off < from }
-		inside = func(c cell) bool { return c.off < max(to, from+1) }
+	if !byOffset { // a cell is a character, and so is a column
+		i = min(max(s.Col-1, 0), len(c))
+		return i, min(max(s.End-1, i+1), len(c))
 	}
-	for i < len(c) && before(c[i]) {
+	for i < len(c) && c[i].off < from {
 		i++
 	}
-	for j = i; j < len(c) && inside(c[j]); {
+	for j = i; j < len(c) && c[j].off < to; {
 		j++
 	}
 	return i, j

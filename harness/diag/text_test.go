@@ -26,8 +26,7 @@ func spanOf(t *testing.T, src, word string) Span {
 	t.Helper()
 	off := strings.Index(src, word)
 	require.GreaterOrEqual(t, off, 0)
-	c := cells([]byte(src[:off] + "x"))
-	col := c[len(c)-1].col
+	col := utf8.RuneCountInString(src[:off]) + 1
 	return Span{File: "a.draft", Line: 1, Col: col, End: col + utf8.RuneCountInString(word),
 		Off: off, EndOff: off + len(word)}
 }
@@ -126,6 +125,7 @@ func TestWidthIsKept(t *testing.T) {
 			require.LessOrEqual(t, columns(row), limit, "width %d", width)
 		}
 	}
+	require.Equal(t, written(t, f, "", 40), written(t, f, "", 10), "40 is the least")
 }
 
 func TestValueString(t *testing.T) {

@@ -12,7 +12,6 @@ type cell struct {
 	text  string
 	width int
 	off   int // byte offset in the line
-	col   int // column as Span counts: characters from 1, combining marks not
 }
 
 const tabStop = 4
@@ -21,7 +20,7 @@ const tabStop = 4
 // text becomes an escape such as <U+202E>.
 func cells(line []byte) []cell {
 	var out []cell
-	at, col := 0, 0
+	at := 0
 	for off := 0; off < len(line); {
 		r, size := utf8.DecodeRune(line[off:])
 		text, width := show(r, size, line[off])
@@ -29,10 +28,7 @@ func cells(line []byte) []cell {
 			width = tabStop - at%tabStop
 			text = "    "[:width]
 		}
-		if width > 0 {
-			col++
-		}
-		out = append(out, cell{text, width, off, max(col, 1)})
+		out = append(out, cell{text, width, off})
 		at += width
 		off += size
 	}

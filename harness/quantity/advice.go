@@ -117,16 +117,15 @@ func threadMeant(plain string) (string, bool) {
 	return "M" + run, problem == "" && len(run) <= maxSuggest
 }
 
-// split parts a text where the figures end; feet and inches count as figures
-// up to their last unit.
+// split parts a text behind its last figure; the 2 of mm2 belongs to the unit,
+// and feet with inches count as figures up to their last unit.
 func split(plain string) (figure, unitText string) {
-	end := strings.LastIndexAny(plain, "0123456789") + 1
-	if strings.HasSuffix(plain, "2") && end == len(plain) { // mm2: the 2 belongs to the unit
-		if cut := strings.LastIndexAny(plain[:end-1], "0123456789") + 1; cut > 0 && cut < end-1 && plain[cut] != '.' && plain[cut] != '/' && plain[cut] != ',' {
-			end = cut
-		}
+	figure = plain
+	if n := len(plain); n > 1 && plain[n-1] == '2' && unicode.IsLetter(rune(plain[n-2])) {
+		figure = plain[:n-1]
 	}
-	return plain[:end], plain[end:]
+	figure = strings.TrimRightFunc(figure, func(r rune) bool { return r < '0' || r > '9' })
+	return figure, plain[len(figure):]
 }
 
 // otherNames holds what units are called elsewhere, in lower case. A name with
