@@ -36,10 +36,25 @@ var table5 = [...]struct {
 
 // base is the ampacity of a size and family at 30 C, alone.
 type base struct {
+	size   Size
 	amps   float64
 	ratedC float64 // conductor temperature at which it holds
-	why    Step
+	tabled bool    // from table 5, else from the heat balance
 	conf   Confidence
+}
+
+func (b base) why() Step {
+	if b.tabled {
+		return Step{
+			Text:  fmt.Sprintf("33 CFR 183.425 table 5, %s, column %g C", b.size.Name, b.ratedC),
+			Value: b.amps, Unit: "A", Source: "ampacity-33cfr183",
+		}
+	}
+	return Step{
+		Text:     fmt.Sprintf("heat balance of %s in still air at 30 C, conductor %g C", b.size.Name, b.ratedC),
+		Equation: "0.85 sqrt(pi D (hc + hr)(Ts - Ta) / R)",
+		Value:    b.amps, Unit: "A", Source: "heat-balance",
+	}
 }
 
 // TableAmps reads 33 CFR 183.425 table 5: gauge and insulation temperature of
@@ -74,21 +89,14 @@ func columnFor(tempC float64) float64 {
 // 0.85 of the heat balance. A class between two columns takes the lower one,
 // together with its temperature.
 func baseOf(s Size, f Family) base {
-	famConf := confidenceOf(f.Source)
+	conf := confidenceOf(f.Source)
 	if col := columnFor(f.TempC); !s.Metric && col > 0 {
 		if amps, ok := TableAmps(s.AWG, col); ok {
-			return base{amps, col, Step{
-				Text:  fmt.Sprintf("33 CFR 183.425 table 5, %s, column %g C", s.Name, col),
-				Value: amps, Unit: "A", Source: "ampacity-33cfr183",
-			}, min(confidenceOf("ampacity-33cfr183"), famConf)}
+			return base{s, amps, col, true, min(confidenceOf("ampacity-33cfr183"), conf)}
 		}
 	}
 	amps := ModelShare * thinWallA(s, TableAmbientC, f.TempC)
-	return base{amps, f.TempC, Step{
-		Text:     fmt.Sprintf("heat balance of %s in still air at 30 C, conductor %g C", s.Name, f.TempC),
-		Equation: "0.85 sqrt(pi D (hc + hr)(Ts - Ta) / R)",
-		Value:    amps, Unit: "A", Source: "heat-balance",
-	}, min(confidenceOf("heat-balance"), famConf)}
+	return base{s, amps, f.TempC, false, min(confidenceOf("heat-balance"), conf)}
 }
 
 // Ampacity30 is the ampacity of a size and family alone in air at 30 C, in
@@ -130,31 +138,46 @@ func BundleFactor(loaded int) float64 {
 // alone): I30 x AmbientFactor x BundleFactor. The steps are its working.
 func Ampacity(s Size, f Family, ambientC float64, loaded int) (amps float64, why []Step, c Confidence) {
 	b := baseOf(s, f)
-	why = append(why, b.why)
-	amps = b.amps
+	return b.ampsAt(ambientC, loaded), b.whyAt(ambientC, loaded), b.conf
+}
+
+// ampsAt derates a base for ambient and bundle.
+func (b base) ampsAt(ambientC float64, loaded int) float64 {
+	return b.amps * AmbientFactor(b.ratedC, ambientC, TableAmbientC) * BundleFactor(loaded)
+}
+
+// whyAt is the working of ampsAt.
+func (b base) whyAt(ambientC float64, loaded int) []Step {
+	why := make([]Step, 1, 4)
+	why[0] = b.why()
 	if ambientC != TableAmbientC {
-		amps *= AmbientFactor(b.ratedC, ambientC, TableAmbientC)
 		why = append(why, Step{
 			Text:     fmt.Sprintf("hottest place %.4g C, insulation %g C", ambientC, b.ratedC),
 			Equation: "I30 sqrt((Tr - Ta)/(Tr - 30))",
-			Value:    amps, Unit: "A", Source: "ambient-law",
+			Value:    b.ampsAt(ambientC, 1), Unit: "A", Source: "ambient-law",
 		})
 	}
 	if factor := BundleFactor(loaded); factor < 1 {
-		amps *= factor
 		why = append(why, Step{
 			Text:     fmt.Sprintf("%d loaded conductors bundled: x %.2f", loaded, factor),
 			Equation: "I x factor of note 2",
-			Value:    amps, Unit: "A", Source: "bundle-33cfr183",
+			Value:    b.ampsAt(ambientC, loaded), Unit: "A", Source: "bundle-33cfr183",
 		})
 	}
-	return amps, why, b.conf
+	return why
 }
 
 // ConductorTempC is the steady conductor temperature in Celsius: ambient +
-// (Tr - 30)(I / I30)^2 (source conductor-temperature).
+// (Tr - 30)(I / I30)^2 (source conductor-temperature). A size without any
+// ampacity stays at ambient.
 func ConductorTempC(s Size, f Family, ambientC, amps float64) float64 {
-	b := baseOf(s, f)
+	return baseOf(s, f).tempC(ambientC, amps)
+}
+
+func (b base) tempC(ambientC, amps float64) float64 {
+	if !(b.amps > 0) {
+		return ambientC
+	}
 	share := amps / b.amps
 	return ambientC + (b.ratedC-TableAmbientC)*share*share
 }

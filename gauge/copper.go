@@ -3,7 +3,7 @@ package gauge
 import "math"
 
 const (
-	// RhoCopper20 is the resistivity of annealed copper at 20 C in ohm metre, 100 % IACS (source copper-iacs).
+	// RhoCopper20 is the resistivity of annealed copper at 20 C in ohm meter, 100 % IACS (source copper-iacs).
 	RhoCopper20 = 17.241e-9
 	// CopperZeroC is the temperature offset of copper: R(T) = R20 (234.5 + T) / (234.5 + 20) (source copper-temperature).
 	CopperZeroC = 234.5
@@ -11,8 +11,8 @@ const (
 	LayFactor = 1.02
 	// MM2PerCmil turns circular mils into square millimetres, exact by definition of the inch.
 	MM2PerCmil = math.Pi / 4 * 0.0254 * 0.0254
-	// MetrePerFoot is exact by definition.
-	MetrePerFoot = 0.3048
+	// MeterPerFoot is exact by definition.
+	MeterPerFoot = 0.3048
 )
 
 // CopperAt brings a copper resistance from 20 C to tempC:
@@ -38,7 +38,7 @@ func AWGAreaMM2(n int) float64 {
 // of its diameter in thousandths of an inch (source awg-law).
 func AWGCmil(n int) float64 { return AWGAreaMM2(n) / MM2PerCmil }
 
-// OhmPerM is the resistance of one metre of the size at conductor
+// OhmPerM is the resistance of one meter of the size at conductor
 // temperature tempC: rho20 / A, brought to temperature with [CopperAt]. An
 // area of zero gives +Inf, so that a size never set cannot pass for a good
 // conductor.
@@ -49,7 +49,7 @@ func (s Size) OhmPerM(tempC float64) float64 {
 // Cmil is the conducting area of the size in circular mils.
 func (s Size) Cmil() float64 { return s.AreaMM2 / MM2PerCmil }
 
-// GramPerM is the mass of copper in one metre of the size, at 8.89 g/cm3
+// GramPerM is the mass of copper in one meter of the size, at 8.89 g/cm3
 // (source copper-density).
 func (s Size) GramPerM() float64 { return CopperDensity * s.AreaMM2 }
 

@@ -1,5 +1,7 @@
 package gauge
 
+import "slices"
+
 // Figures taken where the draft states none. Each is listed with its source
 // and confidence by [Defaults].
 const (
@@ -63,7 +65,7 @@ type Default struct {
 
 // Defaults lists the figures taken where the draft states none, by topic.
 func Defaults() []Default {
-	return append(electricDefaults(), buildDefaults()...)
+	return slices.Concat(electricDefaults(), buildDefaults(), usualDefaults())
 }
 
 func electricDefaults() []Default {

@@ -1,5 +1,7 @@
 package gauge
 
+import "slices"
+
 // Gate is one point of a fuse's opening law: at Share times its rating it
 // holds at least MinS and opens within MaxS seconds (0: no figure).
 type Gate struct {
@@ -39,6 +41,12 @@ var boltGates = []Gate{
 	{6.00, 0.1, 1, "fuse-gates-bolt"},
 }
 
+// glassGates are the opening times of glass tubes up to 30 A.
+var glassGates = []Gate{
+	{1.35, 0, 3600, "glass-gates"},
+	{2.00, 0, 120, "glass-gates"},
+}
+
 // openings holds the larger of two printed maxima and the smaller of two
 // printed minima, so that both uses stay on the careful side.
 var openings = [...]opening{
@@ -47,25 +55,19 @@ var openings = [...]opening{
 	{"maxi", slowGates},
 	{"cartridge", slowGates},
 	{"bolt-down", boltGates},
-}
-
-// glassGates are the opening times of glass tubes up to 30 A.
-var glassGates = []Gate{
-	{1.35, 0, 3600, "glass-gates"},
-	{2.00, 0, 120, "glass-gates"},
+	{"glass", glassGates},
 }
 
 // FuseGates lists the opening gates of a style of fuse (blade, mini, maxi,
 // cartridge, bolt-down, glass) by rising current; nil where none is known
 // (sources fuse-gates, fuse-gates-fast, fuse-gates-slow, fuse-gates-bolt,
 // glass-gates).
-func FuseGates(family string) []Gate {
-	if family == "glass" {
-		return append([]Gate(nil), glassGates...)
-	}
+func FuseGates(family string) []Gate { return slices.Clone(gatesOf(family)) }
+
+func gatesOf(family string) []Gate {
 	for _, o := range openings {
 		if o.family == family {
-			return append([]Gate(nil), o.gates...)
+			return o.gates
 		}
 	}
 	return nil
@@ -76,13 +78,14 @@ func FuseGates(family string) []Gate {
 // escapes the faster it melts; so the gates at or below shortA each bound it
 // by (share x In)^2 x tmax, and the least of them holds. With sure set only
 // gates that may decide count, and only up to 5 s, where the adiabatic law is
-// used. ok is false when no gate applies (source let-through).
+// used; else gates up to 30 s count, where ignoring the heat lost errs on the
+// safe side. ok is false when no gate applies (source let-through).
 func LetThrough(family string, ratedA, shortA float64, sure bool) (a2s float64, g Gate, ok bool) {
-	for _, gate := range FuseGates(family) {
+	for _, gate := range gatesOf(family) {
 		if !(gate.MaxS > 0) || !(shortA >= gate.Share*ratedA) {
 			continue
 		}
-		if sure && (!confidenceOf(gate.Source).MayDecide() || gate.MaxS > adiabaticS) {
+		if gate.MaxS > slowestS || sure && (!confidenceOf(gate.Source).MayDecide() || gate.MaxS > adiabaticS) {
 			continue
 		}
 		amps := gate.Share * ratedA
@@ -93,13 +96,19 @@ func LetThrough(family string, ratedA, shortA float64, sure bool) (a2s float64, 
 	return a2s, g, ok
 }
 
-// sureShare is the least multiple of its rating at which a fuse surely opens
-// within the time of the adiabatic law; ok is false for styles without one.
-func sureShare(family string) (share float64, ok bool) {
-	for _, g := range FuseGates(family) {
+// sureGate is the lowest gate of a style that may decide and lies within the
+// time of the adiabatic law; where a style has none, sure is false and the
+// gate is its lowest with an opening time within 30 s.
+func sureGate(family string) (g Gate, sure bool) {
+	for _, g := range gatesOf(family) {
 		if g.MaxS > 0 && g.MaxS <= adiabaticS && confidenceOf(g.Source).MayDecide() {
-			return g.Share, true
+			return g, true
 		}
 	}
-	return 0, false
+	for _, g := range gatesOf(family) {
+		if g.MaxS > 0 && g.MaxS <= slowestS {
+			return g, false
+		}
+	}
+	return Gate{}, false
 }

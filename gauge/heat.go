@@ -8,15 +8,16 @@ import "math"
 const ModelShare = 0.85
 
 const (
-	emissivity     = 0.9       // insulation surface
-	wallConduct    = 0.2       // W/(m K), insulation
-	stefan         = 5.6704e-8 // W/(m2 K4)
-	strandFill     = 5.0 / 4.358898943540674
-	thinWallMM     = 0.40
-	prandtlAir     = 0.707
-	gravity        = 9.81
-	kelvin         = 273.15
-	modelTolerance = 1e-9
+	emissivity  = 0.9       // insulation surface
+	wallConduct = 0.2       // W/(m K), insulation
+	stefan      = 5.6704e-8 // W/(m2 K4)
+	strandFill  = 5.0 / 4.358898943540674
+	thinWallMM  = 0.40
+	prandtlAir  = 0.707
+	gravity     = 9.81
+	kelvin      = 273.15
+	surfaceK    = 1e-6 // surface temperature is found to this
+	maxPasses   = 50
 )
 
 // Cylinder is a single insulated wire, horizontal in still air.
@@ -38,22 +39,21 @@ func (c Cylinder) AmpsIn(ambientC, conductorC float64) float64 {
 		return 0
 	}
 	through := 2 * math.Pi * wallConduct / math.Log(c.OutsideMM/c.ConductorMM)
-	lo, hi := ambientC, conductorC // surface temperature lies between
-	for hi-lo > modelTolerance {
-		ts := (lo + hi) / 2
-		if c.shedWPerM(ts, ambientC) > through*(conductorC-ts) {
-			hi = ts
-		} else {
-			lo = ts
-		}
-		if ts == (lo+hi)/2 {
+	surface := conductorC
+	for range maxPasses { // film coefficients change slowly with temperature: a few passes suffice
+		shed := c.shedWPerM(surface, ambientC)
+		perK := shed / (surface - ambientC)
+		next := (through*conductorC + perK*ambientC) / (through + perK)
+		moved := math.Abs(next - surface)
+		surface = next
+		if moved < surfaceK {
 			break
 		}
 	}
-	return math.Sqrt(c.shedWPerM((lo+hi)/2, ambientC) / CopperAt(c.OhmPerM20, conductorC))
+	return math.Sqrt(c.shedWPerM(surface, ambientC) / CopperAt(c.OhmPerM20, conductorC))
 }
 
-// shedWPerM is the heat that leaves one metre of surface at surfaceC.
+// shedWPerM is the heat that leaves one meter of surface at surfaceC.
 func (c Cylinder) shedWPerM(surfaceC, ambientC float64) float64 {
 	d := c.OutsideMM / 1000
 	ts, ta := surfaceC+kelvin, ambientC+kelvin
@@ -62,7 +62,7 @@ func (c Cylinder) shedWPerM(surfaceC, ambientC float64) float64 {
 }
 
 // convection is the film coefficient in W/(m2 K) of a horizontal cylinder of
-// diameter d metres, air properties at film temperature:
+// diameter d meters, air properties at film temperature:
 // Nu = {0.60 + 0.387 Ra^(1/6) / [1 + (0.559/Pr)^(9/16)]^(8/27)}^2.
 func convection(d, ts, ta float64) float64 {
 	film := (ts + ta) / 2

@@ -63,6 +63,9 @@ type Judgement struct {
 	Governs   string  // floor with the least margin among those that may decide; "" if none was asked
 	TempC     float64 // conductor temperature
 	NotJudged []Step  // floors that were not judged, and why
+
+	base  base // ampacity at 30 C, found once
+	quiet bool // leave the working out
 }
 
 // Limit finds a floor by name; ok is false when it was not asked.
@@ -80,14 +83,20 @@ func (j Judgement) Limit(name string) (l Limit, ok bool) {
 // working. Floors that rest on figures from memory are marked as hints and
 // decide nothing. It has no side effects and never fails: a floor that cannot
 // be judged stands in NotJudged.
-func JudgeWire(c WireCase) Judgement {
-	j := Judgement{Case: c, TempC: ConductorTempC(c.Size, c.Family, c.AmbientC, c.HeatA)}
+func JudgeWire(c WireCase) Judgement { return judge(c, false) }
+
+// Fits reports whether every floor that may decide is met: the OK of
+// [JudgeWire] without its working, for the many trials of sizing.
+func Fits(c WireCase) bool { return judge(c, true).OK }
+
+func judge(c WireCase, quiet bool) Judgement {
+	b := baseOf(c.Size, c.Family)
+	j := Judgement{Case: c, TempC: b.tempC(c.AmbientC, c.HeatA), OK: true, base: b, quiet: quiet}
 	j.ampacity()
 	j.protection()
 	j.short()
 	j.drop()
 	j.mechanical()
-	j.OK = true
 	least := math.Inf(1)
 	for _, l := range j.Limits {
 		if l.Hint {
@@ -102,14 +111,20 @@ func JudgeWire(c WireCase) Judgement {
 }
 
 // add files a floor; conf is the weakest figure behind it.
-func (j *Judgement) add(l Limit, conf Confidence) {
+func (j *Judgement) add(l Limit, conf Confidence, why func() []Step) {
 	l.OK = l.Got >= l.Asked
 	if l.AtMost {
 		l.OK = l.Got <= l.Asked
 	}
 	l.Hint = !conf.MayDecide()
+	if !j.quiet {
+		l.Why = why()
+	}
 	j.Limits = append(j.Limits, l)
 }
 
 // sizeConf is how far the conducting area of the size may be trusted.
 func (j *Judgement) sizeConf() Confidence { return confidenceOf(j.Case.Size.Source) }
+
+// wireConf is how far its ampacity may be trusted: area, class and table.
+func (j *Judgement) wireConf() Confidence { return min(j.base.conf, j.sizeConf()) }

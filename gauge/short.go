@@ -5,6 +5,7 @@ import "math"
 const (
 	adiabaticK    = 226.0 // A s^0.5/mm2, copper (source adiabatic-k)
 	adiabaticS    = 5.0   // longest time for the adiabatic law
+	slowestS      = 30.0  // longest opening that is still taken for a short
 	copperMeltC   = 1083.0
 	preeceInch    = 10244.0 // A/in^1.5, copper (source preece)
 	iceaConst     = 0.0297

@@ -15,22 +15,26 @@ const (
 	stated     = "stated"
 )
 
-// SourceOf finds a source by its key.
-func SourceOf(key string) (Source, bool) {
-	for _, list := range [...][]Source{conductorSources, deviceSources, practiceSources, usualSources} {
-		if i := slices.IndexFunc(list, func(s Source) bool { return s.Key == key }); i >= 0 {
-			return list[i], true
-		}
-	}
-	return Source{}, false
-}
+// byKey is every source by key; it is never written to.
+var byKey = sortedSources()
 
-// Sources lists every cited source by key.
-func Sources() []Source {
+func sortedSources() []Source {
 	out := slices.Concat(conductorSources, deviceSources, practiceSources, usualSources)
 	slices.SortFunc(out, func(a, b Source) int { return cmp.Compare(a.Key, b.Key) })
 	return out
 }
+
+// SourceOf finds a source by its key.
+func SourceOf(key string) (Source, bool) {
+	i, ok := slices.BinarySearchFunc(byKey, key, func(s Source, key string) int { return cmp.Compare(s.Key, key) })
+	if !ok {
+		return Source{}, false
+	}
+	return byKey[i], true
+}
+
+// Sources lists every cited source by key.
+func Sources() []Source { return slices.Clone(byKey) }
 
 // confidenceOf is the confidence of the source of a key. A key without a
 // source counts as memory, so that a slip of the pen cannot decide anything.
