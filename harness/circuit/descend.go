@@ -13,8 +13,8 @@ const (
 
 // Two lines count as one branch law when they differ by less than this.
 const (
-	lineRel = 1e-10
-	lineAbs = 1e-14
+	lineRel = 1e-12
+	lineAbs = 1e-15
 )
 
 // openCircuit solves the network without any load. No voltage of the answer lies
@@ -57,6 +57,10 @@ func (s *Solver) restart() {
 // descend comes down from open circuit until every branch keeps to its law, and
 // takes out the loads that can't be fed.
 func (s *Solver) descend(ctx context.Context) error {
+	if s.accept(1) { // nothing in it draws, or all of it in straight lines
+		s.sharpen()
+		return nil
+	}
 	for {
 		s.restart()
 		if err := s.approach(ctx); err != nil {
