@@ -29,7 +29,9 @@ var _ = define(Kind{
 	Supplies: func(d *Device) []Supply {
 		return []Supply{{Plus: "B+", Minus: "-", MaxA: d.Num("rating"), SetpointV: d.Num("setpoint")}}
 	},
-	Buys: func(d *Device) []Purchase { return buy("alternator", d, quantityA(d.Num("rating"))) },
+	Buys: func(d *Device) []Purchase {
+		return buy("alternator", d, quantity.Text(d.Num("rating"), quantity.Current))
+	},
 })
 
 func alternatorSymbol() Symbol {

@@ -34,7 +34,9 @@ var _ = define(Kind{
 		cca := d.Num("cca")
 		return []Supply{{Plus: "+", Minus: "-", Battery: true, MaxA: cca, CCA: cca, Ohm: batterySeriesOhm(d, HotSoak)}}
 	},
-	Buys: func(d *Device) []Purchase { return buy("battery", d, "CCA "+quantityA(d.Num("cca"))) },
+	Buys: func(d *Device) []Purchase {
+		return buy("battery", d, "CCA "+quantity.Text(d.Num("cca"), quantity.Current))
+	},
 })
 
 // batterySeriesOhm is the resistance of the whole battery.

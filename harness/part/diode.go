@@ -36,7 +36,7 @@ func diodeLaw(forwardV, ratedA float64) circuit.Law {
 // ratingOf prints a rating that the draft gives.
 func ratingOf(d *Device) string {
 	if d.Said("rating") {
-		return quantityA(d.Num("rating"))
+		return quantity.Text(d.Num("rating"), quantity.Current)
 	}
 	return ""
 }

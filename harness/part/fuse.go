@@ -3,6 +3,7 @@ package part
 import (
 	"legwork/gauge"
 	"legwork/harness/circuit"
+	"legwork/harness/quantity"
 )
 
 var _ = define(Kind{
@@ -12,7 +13,7 @@ var _ = define(Kind{
 		"A fuse without a rating has no resistance until legwork has chosen one.",
 	Letter: "F",
 	Settings: []Setting{
-		bare("rating", "rated current; chosen by legwork when not said", Figure{Name: "current", Dim: amps("", "").Dim, Min: 0.5, Max: 800, Doc: "rated current"}),
+		bare("rating", "rated current; chosen by legwork when not said", Figure{Name: "current", Dim: quantity.Current, Min: 0.5, Max: 800, Doc: "rated current"}),
 		oneOf("style", "how it is held", "blade", "bolt-down"),
 	},
 	Terminals: []Terminal{
@@ -68,7 +69,7 @@ func protects(d *Device, family string) []Fuse {
 // ratingText prints the rating for a parts list.
 func ratingText(d *Device) string {
 	if a := fuseA(d); a > 0 {
-		return quantityA(a)
+		return quantity.Text(a, quantity.Current)
 	}
 	return "(rating to be chosen)"
 }

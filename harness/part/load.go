@@ -2,8 +2,6 @@ package part
 
 import (
 	"legwork/gauge"
-	"strconv"
-
 	"legwork/harness/circuit"
 	"legwork/harness/quantity"
 )
@@ -109,9 +107,6 @@ func usual(usualA float64, source string) func(d *Device) []Assumption {
 		if r.known {
 			return nil
 		}
-		return []Assumption{{What: "draw of " + d.Name, Value: quantityA(r.amps), Source: source}}
+		return []Assumption{{What: "draw of " + d.Name, Value: quantity.Text(r.amps, quantity.Current), Source: source}}
 	}
 }
-
-// quantityA prints amperes.
-func quantityA(a float64) string { return strconv.FormatFloat(a, 'g', 3, 64) + " A" }

@@ -1,0 +1,122 @@
+package part
+
+import (
+	"legwork/gauge"
+	"legwork/harness/diag"
+)
+
+// Supply is a source of current.
+type Supply struct {
+	Plus, Minus string // terminals
+	Battery     bool   // may be shorted for hundreds of amperes at any time
+	MaxA        float64
+	CCA         float64 // batteries
+	Ohm         float64 // batteries: warm internal resistance
+	SetpointV   float64 // machines that charge: volts held at the sense point
+}
+
+// Fuse is a protective element between two terminals.
+type Fuse struct {
+	In, Out string
+	RatedA  float64    // 0: not said, legwork chooses
+	Family  string     // blade, bolt-down, link, breaker
+	Wire    gauge.Size // link: the wire that it is made of
+	At      diag.Span
+}
+
+// LoadType is how a load treats the contact that switches it.
+type LoadType string
+
+const (
+	ResistiveLoad  LoadType = "resistive"
+	MotorLoad      LoadType = "motor"
+	LampLoad       LoadType = "lamp"
+	ElectronicLoad LoadType = "electronic"
+)
+
+// Need is the least volts a load works at in some steps.
+type Need struct {
+	Volts float64
+	Steps StepSet
+	Said  bool // the draft gave it
+	At    diag.Span
+}
+
+// Draw is a use of current between two terminals.
+type Draw struct {
+	Plus, Minus string
+	Amps        float64 // at RatedV
+	RatedV      float64
+	Type        LoadType
+	Constant    bool    // current does not follow the volts above the least need
+	InrushA     float64 // 0: not said
+	Needs       []Need
+	Works       StepSet // steps in which it must be fed; NoSteps: whenever its circuit says so
+	Asleep      bool    // a keep-alive draw
+	Critical    bool    // controller, fuel pump or ignition: the strict drop class
+	Pump        bool    // moves fuel: it must not run with the engine stopped
+	Starter     bool    // exempt from drop percent and from protection of its own cable
+	AmpsKnown   bool    // the draft gave the current
+	AsleepA     float64 // drawn while its module is not alive; 0: nothing
+	Coil        bool    // a coil: judged by its pull-in volts, not by percent of drop
+	DutyFrac    float64 // share of the time it draws, 0 to 1; 1 when not said
+	PeakA       float64 // drawn at every start for PeakS seconds; 0: not said
+	PeakS       float64
+	At          diag.Span
+}
+
+// Contact is a path that something makes or breaks.
+type Contact struct {
+	A, B         string
+	ResistiveA   float64 // 0: not said
+	MotorA       float64
+	LampA        float64
+	By           string // "coil", "key", "hand", "step"
+	CoilA, CoilB string // By coil
+	AtRest       bool   // closed at rest (87a)
+	At           diag.Span
+}
+
+// Output is a controller output: it sinks or sources current while commanded.
+type Output struct {
+	Pin    string
+	Sinks  bool // low-side; otherwise high-side
+	RatedA float64
+	Steps  StepSet
+	Clamps bool // the driver takes the kick of the coil itself
+	At     diag.Span
+}
+
+// Kick is an inductance between two terminals.
+type Kick struct {
+	A, B       string
+	Suppressed string // "", "diode", "resistor", "zener"
+	At         diag.Span
+}
+
+// Return is a way back to the battery, and what the maker wants of it.
+type Return struct {
+	Pin    string
+	Wanted string // metal that the maker asks for; "" for none
+	Sensor bool   // a sensor ground: nothing else may share it
+	At     diag.Span
+}
+
+// Path is a fixed way through a device.
+type Path struct {
+	A, B   string
+	OneWay bool // only from A to B
+}
+
+// Pair is two terminals that are one point, with the nominal resistance
+// between them (a low figure: it counts only at grade Nominal).
+type Pair struct {
+	A, B string
+	Ohm  float64
+}
+
+// Purchase is a row of a parts list.
+type Purchase struct {
+	What  string
+	Count int
+}
