@@ -67,16 +67,19 @@ func moduleRoles() []Role {
 func (l *Line) is(role string) bool { return l.Role != nil && l.Role.Word == role }
 
 // withRole lists the terminals of a role.
-func (d *Device) withRole(roles ...string) []string {
+func (d *Device) withRole(role string) []string {
 	var out []string
 	for i := range d.Lines {
-		for _, r := range roles {
-			if d.Lines[i].is(r) {
-				out = append(out, d.Lines[i].Name)
-			}
+		if d.Lines[i].is(role) {
+			out = append(out, d.Lines[i].Name)
 		}
 	}
 	return out
+}
+
+// returns lists the ground terminals, power grounds first.
+func (d *Device) returns() []string {
+	return append(d.withRole("ground"), d.withRole("sensor-ground")...)
 }
 
 // stepOff is the index of the step off, the first of every draft.

@@ -16,7 +16,7 @@ func (d *Device) leastV(l *Line) float64 {
 }
 
 func stampModule(d *Device, s *Stamper) {
-	grounds := d.withRole("ground", "sensor-ground")
+	grounds := d.returns()
 	if len(grounds) == 0 {
 		return // nothing to work against: a rule says so
 	}
@@ -100,7 +100,7 @@ func (d *Device) feedOf(l *Line) string {
 }
 
 func moduleDraws(d *Device) []Draw {
-	grounds := d.withRole("ground", "sensor-ground")
+	grounds := d.returns()
 	if len(grounds) == 0 {
 		return nil
 	}

@@ -104,13 +104,15 @@ func (s Setting) written() string {
 
 // unitWord shows a figure by its unit: 5A.
 func unitWord(d quantity.Dim) string {
-	if d == quantity.Thread {
+	switch d {
+	case quantity.Thread:
 		return "M8"
+	case quantity.Count:
+		return "6way"
+	case quantity.Length:
+		return "6in"
 	}
-	if u := quantity.UnitsOf(d); len(u) > 0 {
-		return "5" + u[0]
-	}
-	return "5"
+	return quantity.Format(5, d)
 }
 
 // unsaid says what is taken when the setting, or a figure of it, is not given.
