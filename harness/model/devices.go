@@ -72,6 +72,7 @@ func (b *builder) readDevice(s deviceStmt) *reading {
 	r.form = b.deviceForm(r)
 	b.read(r.form, c)
 	r.d.Values = b.orDefault(r.form, r.d.At)
+	r.d.Thread = b.threadOf(r.d)
 	if r.form.broken {
 		b.lenient[r.d] = true
 	}
@@ -113,9 +114,6 @@ func (b *builder) deviceForm(r *reading) *form {
 			d.Metal, d.Grounded = b.metalBehind(c, w, owner)
 		},
 		"from": func(c *cursor, w draft.Item) { b.readFrom(r, c, w) },
-	}
-	if d.Kind.Self {
-		f.bare = func(it draft.Item, word string) bool { return b.threadWord(d, it, word) }
 	}
 	return f
 }

@@ -125,7 +125,7 @@ func (b *builder) inRange(owner string, want part.Figure, got figure) bool {
 
 // overVolts refuses a voltage that is beyond this program.
 func (b *builder) overVolts(owner string, got figure) {
-	f := b.say(overVoltsRule, got.at, "%s is %s; legwork is for at most 60 V d.c.", owner, quantity.Text(got.Value, quantity.Voltage))
+	f := b.say(overVoltsRule, got.at, "%s is %s, above the 60 V that legwork is for", owner, quantity.Text(got.Value, quantity.Voltage))
 	f.Severity = diag.Danger
 	f.Detail = "Above 60 V d.c. a touch can kill, and other rules and other training apply. This program refuses such a draft."
 	f.Values = []diag.Value{{Name: owner, Got: got.Value, Limit: maxVolts, Unit: "V", Bound: diag.AtMost}}

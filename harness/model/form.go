@@ -79,6 +79,9 @@ func (b *builder) readWord(f *form, c *cursor, word string) {
 		b.keep(f, v)
 		return
 	}
+	if b.readThread(f, it, word) {
+		return
+	}
 	if f.takesSteps() && b.m.stepWords[word] != part.NoSteps {
 		b.readStepWord(f, it)
 		return

@@ -44,7 +44,6 @@ func (b *builder) buildPins(r *reading) {
 		}
 	}
 	b.m.terminals[d] = byName
-	b.gapMissing(d)
 }
 
 func (b *builder) linePins(r *reading) {

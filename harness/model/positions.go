@@ -105,31 +105,3 @@ func (b *builder) gapLasts(line *part.Line) {
 		b.gapSaid = true
 	}
 }
-
-// gapMissing lists the assumed gap of a key that has run and crank but no gap.
-func (b *builder) gapMissing(d *Device) {
-	if d.Kind.Lines == nil || d.Kind.Lines.Shape != part.PositionLines {
-		return
-	}
-	groups := func(position string) (all [][]string) {
-		for _, l := range d.Lines {
-			if l.Name == position {
-				all = append(all, l.Refs)
-			}
-		}
-		return all
-	}
-	if len(groups("gap")) > 0 || len(groups("run")) == 0 || len(groups("crank")) == 0 {
-		return
-	}
-	var joined []string
-	for _, run := range groups("run") {
-		for _, crank := range groups("crank") {
-			both := slices.DeleteFunc(slices.Clone(run), func(t string) bool { return !slices.Contains(crank, t) })
-			if len(both) > 1 {
-				joined = append(joined, strings.Join(both, " "))
-			}
-		}
-	}
-	b.gapGuess(d.Name, strings.Join(joined, ", "), d.At)
-}

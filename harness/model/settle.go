@@ -1,7 +1,6 @@
 package model
 
 import (
-	"legwork/harness/draft"
 	"legwork/harness/part"
 )
 
@@ -51,9 +50,6 @@ func (b *builder) settle(r *reading) {
 		}
 	}
 	d.AmbientC, d.Wet = d.Spot.Place.AmbientC, d.Spot.Place.Wet
-	if l := d.Spot.Leg; l != nil {
-		d.AmbientC, d.Wet = max(l.A.AmbientC, l.B.AmbientC), l.A.Wet || l.B.Wet
-	}
 }
 
 // findFrom resolves "from SOURCE": its supply terminal where a device is named.
@@ -77,27 +73,4 @@ func (b *builder) findFrom(r *reading) {
 			return
 		}
 	}
-}
-
-// threadWord reads the thread of a stud: M8, No10. A fraction of an inch
-// begins with a digit and is read as a figure.
-func (b *builder) threadWord(d *Device, it draft.Item, word string) bool {
-	if !isThread(word) {
-		return false
-	}
-	if d.Thread != "" {
-		b.say(duplicateRule, it.At, "%s %s has its thread twice", d.Kind.Name, d.Name)
-	}
-	d.Thread = word
-	return true
-}
-
-// isThread recognizes M8 and No10.
-func isThread(word string) bool {
-	for _, head := range []string{"M", "No"} {
-		if n := len(head); len(word) > n && word[:n] == head && digitsOnly(word[n:]) {
-			return true
-		}
-	}
-	return false
 }

@@ -3,10 +3,8 @@ package model
 import (
 	"slices"
 
-	"legwork/harness/diag"
 	"legwork/harness/draft"
 	"legwork/harness/part"
-	"legwork/harness/quantity"
 )
 
 // maxSteps is how many moments of use a draft may have: a step set has 64 bits.
@@ -177,10 +175,5 @@ func (m *Model) StepsOf(words []string) (set part.StepSet, unknown []string) {
 }
 
 // defaultGapS is how long a key is taken to travel between its contacts, s
-// (common practice; listed as a guess).
+// (common practice; its kind lists it as a guess).
 const defaultGapS = 0.050
-
-// gapGuess lists the assumed gap of a keyswitch whose lines have none.
-func (b *builder) gapGuess(name string, joins string, at diag.Span) {
-	b.guess("key "+name+" between run and crank", "joins "+joins+" for "+quantity.Text(defaultGapS, quantity.Time), "", at)
-}

@@ -110,7 +110,8 @@ func (b *builder) guessed(f *form, v part.Value) {
 		b.guess(v.Setting.Name+" of "+f.name, strings.Join(texts, " "), "", v.At)
 	}
 	for i, fig := range v.Setting.Figures {
-		if fig.Guess && !v.Set[i] && (v.Said && fig.Optional || fig.HasDefault) {
+		whole := v.Setting.Figures[0].HasDefault
+		if fig.Guess && fig.HasDefault && !v.Set[i] && (v.Said || whole) {
 			b.guess(figureName(v.Setting, i)+" of "+f.name, quantity.Text(v.Nums[i], fig.Dim), fig.Source, v.At)
 		}
 	}
