@@ -18,7 +18,7 @@ type bent struct {
 	knee      float64
 
 	g, s    float64
-	v       float64 // where the line was taken
+	v, i    float64 // where the line is taken
 	v0      float64 // with no load on
 	on, on0 bool    // diode conducts; the same with no load on
 	idle    bool    // constant power: out, only the leak left
@@ -77,17 +77,17 @@ func (e *bent) rest() {
 	}
 }
 
-// tangent lays the line along the law at e.v. For constant power its slope is
-// negative: fast, but not for the last pass.
+// tangent lays the line along the law at e.v, for a fuse at e.i: volts over
+// amperes are a convex cubic, on which this can't swing ever wider. For constant
+// power the slope is negative: fast, but not for the last pass.
 func (e *bent) tangent() {
 	e.g, e.s = e.leak, 0
 	switch {
 	case e.open:
 		e.g = 0
 	case e.kind == Warming:
-		i := e.amps(e.v)
-		e.g = e.cold / (1 + 3*e.heat*i*i)
-		e.s = e.g*e.v - i
+		h := e.heat * e.i * e.i
+		e.g, e.s = e.cold/(1+3*h), -2*e.i*h/(1+3*h)
 	case e.kind == ConstantCurrent && e.v >= e.knee && !e.steady:
 		e.s = -e.amp
 	case e.kind == ConstantCurrent:
@@ -107,8 +107,7 @@ func (e *bent) secant() {
 	case e.kind == Diode, e.open:
 		e.tangent()
 	case e.kind == Warming:
-		i := e.amps(e.v)
-		e.g, e.s = e.cold/(1+e.heat*i*i), 0
+		e.g, e.s = e.cold/(1+e.heat*e.i*e.i), 0
 	case e.kind == ConstantCurrent:
 		e.g, e.s = e.amp/max(e.v, e.knee)+e.leak, 0
 	case e.idle:

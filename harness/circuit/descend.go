@@ -47,7 +47,7 @@ func (s *Solver) across(e *bent) float64 { return s.x[e.a] - s.x[e.z] }
 func (s *Solver) restart() {
 	for i := range s.bents {
 		e := &s.bents[i]
-		e.v, e.on, e.steady = e.v0, e.on0, false
+		e.v, e.i, e.on, e.steady = e.v0, e.v0*e.cold, e.on0, false
 	}
 	for i := range s.gov.regs {
 		s.gov.regs[i].mode = s.gov.regs[i].mode0
@@ -138,11 +138,12 @@ func (s *Solver) accept(slack float64) bool {
 	for i := range s.bents {
 		e := &s.bents[i]
 		e.v = s.across(e)
+		e.i = e.g*e.v - e.s
 		if e.kind == Diode || e.open {
 			continue
 		}
 		law := e.amps(e.v)
-		if !(math.Abs(law-(e.g*e.v-e.s)) <= slack*(lineRel*math.Abs(law)+lineAbs)) {
+		if !(math.Abs(law-e.i) <= slack*(lineRel*math.Abs(law)+lineAbs)) {
 			same = false
 		}
 	}

@@ -49,34 +49,44 @@ func randomLoad(rng *rand.Rand, strain float64) Law {
 }
 
 // The node law and every branch law hold on random networks with all laws, from
-// hardly loaded to hopelessly overloaded; the passes stay few.
+// hardly loaded to hopelessly overloaded (diodes straight to the reference among
+// them); where every load can be fed, the passes stay few.
 func TestRandomHarnesses(t *testing.T) {
 	rng := rand.New(rand.NewPCG(20, 4))
-	most, collapsed := 0, 0
+	most, total, fed, collapsed := 0, 0, 0, 0
 	for i := range 1500 {
 		strain := []float64{0.1, 1, 4, 20}[i%4]
-		s := NewSolver(randomHarness(rng, 2+rng.IntN(40), strain))
-		sol := checkState(t, s)
+		sol := checkState(t, NewSolver(randomHarness(rng, 2+rng.IntN(40), strain)))
 		collapsed += len(sol.Collapsed)
-		if strain <= 1 {
-			most = max(most, sol.Passes)
+		if len(sol.Collapsed) == 0 {
+			most, total, fed = max(most, sol.Passes), total+sol.Passes, fed+1
 		}
 	}
 	require.Greater(t, collapsed, 100, "the test has to meet collapses")
-	require.LessOrEqual(t, most, 120, "passes where the load is moderate")
+	require.LessOrEqual(t, most, 80)
+	require.LessOrEqual(t, float64(total)/float64(fed), 12.0)
+	t.Logf("%d fed: %.1f passes each, at most %d; %d loads collapsed", fed, float64(total)/float64(fed), most, collapsed)
 }
 
 // No load that the plain slow secant iteration from open circuit can feed is
-// ever called collapsed, and the two agree on the highest solution.
+// ever called collapsed, and the two agree on the highest solution. Returns run
+// through a tree of wires of their own.
 func TestAgreesWithPlainIteration(t *testing.T) {
 	rng := rand.New(rand.NewPCG(21, 4))
 	compared := 0
-	for range 300 {
-		n := chain(12)
+	for range 400 {
+		const size = 12
+		n := chain(2 * size)
 		n.Add(1, 0, source(12.6, 0.01))
-		for a := 2; a <= 12; a++ {
+		n.Add(1+size, 0, ohms(0.002))
+		for a := 2; a <= size; a++ {
 			n.Add(Node(1+rng.IntN(a-1)), Node(a), ohms(0.01+0.1*rng.Float64()))
-			n.Add(Node(a), 0, power(25*rng.Float64(), 4))
+			n.Add(Node(1+size+rng.IntN(a-1)), Node(a+size), ohms(0.1*rng.Float64()))
+			law := power(24*rng.Float64(), 4)
+			if rng.IntN(3) == 0 {
+				law = current(2*rng.Float64(), 9)
+			}
+			n.Add(Node(a), Node(a+size), law)
 		}
 		want, ok := plainIteration(n)
 		sol := checkState(t, NewSolver(n))
@@ -85,31 +95,34 @@ func TestAgreesWithPlainIteration(t *testing.T) {
 		}
 		compared++
 		require.Empty(t, sol.Collapsed)
-		for node := Node(1); node <= 12; node++ {
+		for node := Node(1); node <= 2*size; node++ {
 			require.InDelta(t, want[node], volts(t, sol, node), 1e-7)
 		}
 	}
 	require.Greater(t, compared, 100)
 }
 
-// plainIteration replaces each constant power by P/v^2 at the last voltage, all
-// resistors, until nothing moves; false if a load sinks to its knee.
+// plainIteration replaces each load by its resistance at the last voltage until
+// nothing moves; false if a constant-power load sinks to its knee.
 func plainIteration(n *Net) ([]float64, bool) {
 	v := make([]float64, n.nodes)
-	for i := range v {
-		v[i] = 12.6
+	across := make([]float64, len(n.laws))
+	for b := range across {
+		across[b] = 12.6
 	}
 	for range 5000 {
 		plain := chain(n.nodes - 1)
 		for b, l := range n.laws {
-			a, z := n.ends[b][0], n.ends[b][1]
-			if l.Kind == ConstantPower {
-				if v[a] <= l.Knee {
-					return nil, false
-				}
-				l = ohms(v[a] * v[a] / l.Watt)
+			u := across[b]
+			switch {
+			case l.Kind == ConstantPower && u <= l.Knee:
+				return nil, false
+			case l.Kind == ConstantPower:
+				l = ohms(u * u / l.Watt)
+			case l.Kind == ConstantCurrent:
+				l = ohms(1 / (l.Amp/max(u, l.Knee) + l.leak()))
 			}
-			plain.Add(a, z, l)
+			plain.Add(n.ends[b][0], n.ends[b][1], l)
 		}
 		sol, err := NewSolver(plain).Solve(context.Background())
 		if err != nil {
@@ -117,9 +130,11 @@ func plainIteration(n *Net) ([]float64, bool) {
 		}
 		moved := 0.0
 		for i := range v {
-			now, _ := sol.V(Node(i))
-			moved = max(moved, math.Abs(now-v[i]))
-			v[i] = now
+			v[i], _ = sol.V(Node(i))
+		}
+		for b, e := range n.ends {
+			moved = max(moved, math.Abs(v[e[0]]-v[e[1]]-across[b]))
+			across[b] = v[e[0]] - v[e[1]]
 		}
 		if moved < 1e-11 {
 			return v, true
