@@ -86,3 +86,21 @@ func (d *Device) scale() float64 {
 	}
 	return d.SystemV / 12
 }
+
+// SymbolOf gives the form of the symbol that the device as set is drawn with;
+// ok is false if the kind names a form that it lacks.
+func (k *Kind) SymbolOf(d *Device) (s Symbol, ok bool) {
+	form := ""
+	if k.Form != nil {
+		form = k.Form(d)
+	}
+	if form == "" {
+		return k.Symbol, true
+	}
+	for _, other := range k.Others {
+		if other.Name == form {
+			return other, true
+		}
+	}
+	return k.Symbol, false
+}
