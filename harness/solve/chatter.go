@@ -11,7 +11,7 @@ import (
 
 // maxMoves ends an event run that neither settles nor repeats; what moved in
 // its second half is then taken for the cycle.
-const maxMoves = 4000
+const maxMoves = 1000
 
 // maxFreezes limits how many cycles of one step are taken out one by one.
 const maxFreezes = 8

@@ -74,15 +74,18 @@ func (s *tally) zoneOf(volts float64) Zone {
 
 // coilMove says whether a relay wants to move, and how long it takes.
 func (p *play) coilMove(r int, ph phase) (wants bool, delayS float64) {
-	s, st, m := &p.seen[r], &p.f.relays[r].State, &p.f.movers[r]
+	s, m := &p.seen[r], &p.f.movers[r]
 	if len(m.watch) == 0 {
 		return false, 0
 	}
 	s.volts = p.across(m.watch[0].plus, m.watch[0].minus)
 	if p.on[r] {
-		return math.Abs(s.volts) < s.freeV, st.ReleaseS
+		for _, w := range m.pulls {
+			s.volts += w.sign * p.amps(w.link) * p.f.relays[r].CoilOhm
+		}
+		return math.Abs(s.volts) < s.freeV, m.releaseS
 	}
 	s.zone = s.zoneOf(s.volts)
 	s.pullV = s.volts
-	return s.zone != SurelyOut && ph.lets(m.class) && !p.frozen[r], st.OperateS
+	return s.zone != SurelyOut && ph.lets(m.class) && !p.frozen[r], m.operateS
 }

@@ -21,8 +21,20 @@ const (
 // mover is what the play has to know of a Relay.
 type mover struct {
 	class class
-	watch []watch
-	coils []int32 // links of its coil, whose resistance follows the temperature
+	// Time to come on and to go off; the usual ones where the kind states none.
+	operateS, releaseS float64
+	watch              []watch
+	coils              []int32 // links of its coil, whose resistance follows the temperature
+	pulls              []pull  // a solenoid's pull-in windings
+}
+
+// pull is a winding from the solenoid's terminal to the motor's. It has as
+// many turns as the holding winding (common practice), so that the two cancel
+// once they are fed from the motor's side alone: that is how a solenoid lets
+// go although its own contact still feeds it.
+type pull struct {
+	link int32
+	sign float64 // of its current from the solenoid's terminal to the motor's
 }
 
 // watch is a pair of nodes whose volts a state follows.
@@ -34,7 +46,10 @@ type watch struct {
 }
 
 func (f *frame) newMover(d *model.Device, s part.State) mover {
-	m := mover{class: byHand}
+	m := mover{class: byHand, operateS: s.OperateS, releaseS: s.ReleaseS}
+	if s.OperateS == 0 && s.ReleaseS == 0 {
+		m.operateS, m.releaseS = gauge.OperateS, gauge.ReleaseS
+	}
 	if s.Kind == part.SolenoidState {
 		m.class = solenoid
 	}
@@ -62,11 +77,26 @@ func (f *frame) findCoil(d *model.Device, m *mover, s part.State) {
 	w, ohm := m.watch[0], gauge.CoilAt(s.CoilOhm, s.AmbientC)
 	for i := int(f.first[d.ID]); i < len(f.links); i++ {
 		l := &f.links[i]
+		if s.Kind == part.SolenoidState && l.use == part.CoilElement {
+			m.pulls = append(m.pulls, pulling(l, int32(i), w)...)
+		}
 		if l.use == part.CoilElement && l.law.Kind == circuit.Resistor && l.law.Ohm == ohm && l.branch != noBranch &&
 			(l.a == w.plus && l.b == w.minus || l.a == w.minus && l.b == w.plus) {
 			m.coils = append(m.coils, int32(i))
 		}
 	}
+}
+
+// pulling is the link as a pull-in winding, if it is one.
+func pulling(l *link, i int32, w watch) []pull {
+	switch {
+	case l.branch == noBranch:
+	case l.a == w.plus && l.b != w.minus:
+		return []pull{{i, 1}}
+	case l.b == w.plus && l.a != w.minus:
+		return []pull{{i, -1}}
+	}
+	return nil
 }
 
 // classify finds which relays a controller output drives, and which have to

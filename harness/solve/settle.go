@@ -40,8 +40,9 @@ const (
 	endless          // the moves go round
 )
 
-// A batch larger than manyDue is taken at once even if the times differ, so
-// that a harness of hundreds of relays settles in a few solves.
+// While more than manyDue moves are pending, they are taken in batches: all of
+// them where no relay has moved twice, else those of one moment. So a harness
+// of hundreds of relays settles in a few solves.
 const manyDue = 16
 
 // settle lets the states of a step move until none wants to.
@@ -110,7 +111,8 @@ func (p *play) look(ph phase) float64 {
 // move lets the states that are due change, and goes on to their time.
 func (p *play) move(next float64, o order) {
 	until := next + 1e-9
-	if o == together && p.pending() > manyDue {
+	many := p.pending() > manyDue
+	if o == together && many {
 		until = math.MaxFloat64
 	}
 	p.t = max(p.t, next)
@@ -125,7 +127,7 @@ func (p *play) move(next float64, o order) {
 		}
 		p.t = max(p.t, p.due[r])
 		p.toggle(r)
-		if o != together {
+		if o != together && !many {
 			return
 		}
 	}

@@ -90,7 +90,7 @@ const (
 type RelayState struct {
 	On                            bool
 	Asked                         bool    // its coil is meant to be energized in this step: some path to both coil ends is closed
-	Volts                         float64 // across its coil, settled
+	Volts                         float64 // across its coil, settled; of a solenoid that is in, what its windings together are worth across the holding one
 	PullV                         float64 // across its coil at the moment it pulled in or failed to; 0 where it was not asked
 	Zone                          Zone    // of PullV (of Volts for a relay that was in before)
 	Held                          bool    // was in already when the step began
