@@ -67,6 +67,24 @@ func (g *governor) solveRegulating() {
 	}
 }
 
+// correct moves what is pushed so that each regulating sense comes to its set
+// point, given the voltages x that were reached. It is false if none regulates.
+func (g *governor) correct(x []float64) bool {
+	any := false
+	for i := range g.regs {
+		r := &g.regs[i]
+		g.want[i] = r.volt - (x[r.sa] - x[r.sz])
+		any = any || g.active(i)
+	}
+	g.solveRegulating()
+	for i := range g.regs {
+		if r := &g.regs[i]; g.active(i) {
+			r.pushed = min(max(r.pushed+g.want[i], 0), r.amp)
+		}
+	}
+	return any
+}
+
 // report is the mode of regulator i as a user sees it.
 func (g *governor) report(i int) Mode {
 	if r := &g.regs[i]; r.dropped && r.mode == Regulating {

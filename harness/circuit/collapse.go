@@ -83,14 +83,11 @@ func newLimit(emf, ohm, knee float64) Limit {
 // limit looks at the network from load e, which is out. Regulators give twice:
 // as they hold their set points now, and at their limits; the less decides.
 func (s *Solver) limit(e *bent) Limit {
-	clear(s.column)
-	s.column[e.a]++
-	s.column[e.z]--
-	s.f.solve(s.column)
-	emf, ohm := s.across(e), s.column[e.a]-s.column[e.z]
-	held := ohm - s.gov.relief(e, s.column)
+	s.f.trace(&s.load, e.a, e.z)
+	emf, ohm := s.across(e), s.f.between(&s.load, &s.load)
+	held := ohm - s.relief()
 	least := e.withoutLeak(emf, max(held, 0))
-	full := e.withoutLeak(emf+s.gov.reserve(e), ohm)
+	full := e.withoutLeak(emf+s.reserve(), ohm)
 	if full.MostW < least.MostW {
 		least = full
 	}
@@ -107,28 +104,28 @@ func (e *bent) withoutLeak(emf, ohm float64) Limit {
 }
 
 // relief is by how many ohm the regulators that hold their set points make the
-// network stiffer as seen from e; column is what one ampere at e makes.
-func (g *governor) relief(e *bent, column []float64) float64 {
+// network stiffer as seen from the load traced last.
+func (s *Solver) relief() float64 {
+	g := &s.gov
 	for i := range g.regs {
-		r := &g.regs[i]
-		g.want[i] = column[r.sa] - column[r.sz]
+		g.want[i] = s.f.between(&g.regs[i].sense, &s.load)
 	}
 	g.solveRegulating()
 	ohm := 0.0
 	for i := range g.regs {
-		if r := &g.regs[i]; g.active(i) {
-			ohm += g.want[i] * (r.column[e.a] - r.column[e.z])
+		if g.active(i) {
+			ohm += g.want[i] * s.f.between(&g.regs[i].push, &s.load)
 		}
 	}
 	return ohm
 }
 
-// reserve is by how many volts e would rise if those regulators went to their limits.
-func (g *governor) reserve(e *bent) float64 {
+// reserve is by how many volts that load would rise if those regulators went to their limits.
+func (s *Solver) reserve() float64 {
 	v := 0.0
-	for i := range g.regs {
-		if r := &g.regs[i]; g.active(i) {
-			v += (r.amp - r.pushed) * (r.column[e.a] - r.column[e.z])
+	for i := range s.gov.regs {
+		if r := &s.gov.regs[i]; s.gov.active(i) {
+			v += (r.amp - r.pushed) * s.f.between(&r.push, &s.load)
 		}
 	}
 	return v

@@ -11,6 +11,7 @@ type factor struct {
 	link, ref []float64 // as stamped, then as eliminated
 	share     []float64 // link / total, beside link
 	perTotal  []float64 // 1 / total, 0 where the part floats
+	scratch   []float64 // all 0 between calls
 }
 
 func newFactor(p *pattern) *factor {
@@ -18,6 +19,7 @@ func newFactor(p *pattern) *factor {
 		pattern: p,
 		link:    make([]float64, len(p.row)), ref: make([]float64, p.n),
 		share: make([]float64, len(p.row)), perTotal: make([]float64, p.n),
+		scratch: make([]float64, p.n+1),
 	}
 }
 

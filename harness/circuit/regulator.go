@@ -10,10 +10,10 @@ type regulator struct {
 	able         bool // closed, and both pairs of ends hang together
 	mode, mode0  Mode
 	pushed       float64
-	dropped      bool      // adds nothing that a higher set point doesn't already hold
-	blind        bool      // its current does not raise what it senses
-	free         float64   // sensed volts while no regulator pushes
-	column       []float64 // voltages that one ampere makes
+	dropped      bool    // adds nothing that a higher set point doesn't already hold
+	blind        bool    // its current does not raise what it senses
+	free         float64 // sensed volts while no regulator pushes
+	push, sense  trail   // of its own current, and of what it senses
 }
 
 // governor settles several regulators against each other. They are few.
@@ -25,11 +25,8 @@ type governor struct {
 	want   []float64
 }
 
-func (g *governor) allot(n int) {
+func (g *governor) allot() {
 	m := len(g.regs)
-	for i := range g.regs {
-		g.regs[i].column = make([]float64, n+1)
-	}
 	g.effect, g.matrix, g.want = make([]float64, m*m), make([]float64, m*m), make([]float64, m)
 	g.order = make([]int, m)
 }
@@ -62,24 +59,14 @@ func (g *governor) reset() {
 	}
 }
 
-// act adds the regulators' doing to x, the voltages without them. It is false
-// if they did not come to rest.
+// act finds what the regulators push, given x, the voltages without them. It is
+// false if they did not come to rest.
 func (g *governor) act(f *factor, x []float64) bool {
 	if len(g.regs) == 0 {
 		return true
 	}
 	g.measure(f, x)
-	settled := g.choose()
-	for i := range g.regs {
-		r := &g.regs[i]
-		if r.pushed == 0 {
-			continue
-		}
-		for k, v := range r.column {
-			x[k] += r.pushed * v
-		}
-	}
-	return settled
+	return g.choose()
 }
 
 // blindBelow is the share of its own voltage rise below which a regulator's
@@ -89,20 +76,23 @@ const blindBelow = 1e-9
 func (g *governor) measure(f *factor, x []float64) {
 	m := len(g.regs)
 	for q := range g.regs {
-		c := &g.regs[q]
-		if !c.able {
+		r := &g.regs[q]
+		if !r.able {
 			continue
 		}
-		clear(c.column)
-		c.column[c.a]++
-		c.column[c.z]--
-		f.solve(c.column)
-		for r := range g.regs {
-			s := &g.regs[r]
-			g.effect[r*m+q] = c.column[s.sa] - c.column[s.sz]
+		f.trace(&r.push, r.a, r.z)
+		f.trace(&r.sense, r.sa, r.sz)
+		r.free = x[r.sa] - x[r.sz]
+	}
+	for r := range g.regs {
+		for q := range g.regs {
+			g.effect[r*m+q] = 0
+			if g.regs[r].able && g.regs[q].able {
+				g.effect[r*m+q] = f.between(&g.regs[r].sense, &g.regs[q].push)
+			}
 		}
-		c.free = x[c.sa] - x[c.sz]
-		c.blind = !(g.effect[q*m+q] > blindBelow*(c.column[c.a]-c.column[c.z]))
+		own := &g.regs[r]
+		own.blind = own.able && !(g.effect[r*m+r] > blindBelow*f.between(&own.push, &own.push))
 	}
 }
 

@@ -21,7 +21,7 @@ type Solver struct {
 	baseLink, baseRef, baseIn []float64 // stamps of the straight branches
 	x                         []float64 // voltages of the pass at hand; x[n] is the reference
 	part                      []int32   // of each unknown: 0 tied to the reference, else which floating part
-	column                    []float64
+	load                      trail
 	excess, scale             []float64
 	stale, switched, rekinded bool
 
@@ -94,7 +94,7 @@ func (s *Solver) renumber(at, unknown []int32) {
 
 func (s *Solver) allot(p *pattern) {
 	s.baseLink, s.baseRef = make([]float64, len(p.row)), make([]float64, p.n)
-	s.baseIn, s.x, s.column = make([]float64, p.n+1), make([]float64, p.n+1), make([]float64, p.n+1)
+	s.baseIn, s.x = make([]float64, p.n+1), make([]float64, p.n+1)
 	s.excess, s.scale = make([]float64, p.n+1), make([]float64, p.n+1)
 	s.place = make([]int32, len(s.ends))
 	for b, e := range s.ends {

@@ -41,7 +41,7 @@ func (s *Solver) sortByKind() {
 			s.bents = append(s.bents, bent{b: Branch(b), a: s.ends[b][0], z: s.ends[b][1], place: s.place[b]})
 		}
 	}
-	s.gov.allot(s.f.n)
+	s.gov.allot()
 }
 
 func (s *Solver) stampStraight() {
@@ -107,6 +107,7 @@ func (s *Solver) pass() bool {
 	if !s.gov.act(s.f, s.x) {
 		s.unsettled = true
 	}
+	s.push()
 	return true
 }
 
@@ -121,10 +122,13 @@ func (s *Solver) inject() {
 	}
 }
 
-// sharpen solves once more with the regulators' currents as known injections,
-// which spares the voltages the rounding of superposing columns.
-func (s *Solver) sharpen() {
-	if len(s.gov.regs) == 0 {
+// push solves again with what the regulators push, if they push at all.
+func (s *Solver) push() {
+	pushing := false
+	for i := range s.gov.regs {
+		pushing = pushing || s.gov.regs[i].pushed != 0
+	}
+	if !pushing {
 		return
 	}
 	s.inject()
@@ -134,4 +138,11 @@ func (s *Solver) sharpen() {
 		s.x[r.z] -= r.pushed
 	}
 	s.f.solve(s.x)
+}
+
+// sharpen takes away what rounding left between senses and set points.
+func (s *Solver) sharpen() {
+	if s.gov.correct(s.x) {
+		s.push()
+	}
 }
