@@ -15,7 +15,10 @@ type Sizes struct {
 	Hot      *solve.History // with the chosen sizes: hot soak, sure figures
 	Cold     *solve.History // cold start, sure figures
 	Usual    *solve.History // hot soak, nominal figures
+	Guards   []Guard        // by wire ID: what protects each wire
 	Findings diag.List
+
+	drops []Path
 }
 
 // Wire is one wire as sized.

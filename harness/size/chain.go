@@ -1,0 +1,141 @@
+package size
+
+import (
+	"legwork/harness/model"
+)
+
+// chains parts the wires into series chains: wires that carry the same
+// current because they follow each other through a fuse, a contact, a mated
+// cavity or a two-terminal load, without a branch between them. A chain stops
+// at a bus, a splice and at metal. The result gives each wire the index of its
+// chain; indexes count from 0 in wire order.
+func chains(m *model.Model) (of []int, members [][]*model.Wire) {
+	u := newUnion(len(m.Wires))
+	for _, d := range m.Devices {
+		for _, s := range seriesPairs(d) {
+			a, b := loneWire(d, s[0]), loneWire(d, s[1])
+			if a != nil && b != nil && a.Role == model.Built && b.Role == model.Built {
+				u.join(a.ID, b.ID)
+			}
+		}
+	}
+	of = make([]int, len(m.Wires))
+	index := map[int]int{}
+	for _, w := range m.Wires {
+		root := u.find(w.ID)
+		i, seen := index[root]
+		if !seen {
+			i = len(members)
+			index[root] = i
+			members = append(members, nil)
+		}
+		of[w.ID] = i
+		members[i] = append(members[i], w)
+	}
+	return of, members
+}
+
+// seriesPairs lists the pairs of terminals of a device between which the same
+// current flows and no other.
+func seriesPairs(d *model.Device) [][2]string {
+	var pairs [][2]string
+	k := d.Kind
+	if k.Protects != nil {
+		for _, f := range k.Protects(d.Device) {
+			pairs = append(pairs, [2]string{f.In, f.Out})
+		}
+	}
+	if k.Couples != nil {
+		for _, c := range k.Couples(d.Device) {
+			pairs = append(pairs, [2]string{c.A, c.B})
+		}
+	}
+	if k.Passes != nil {
+		for _, p := range k.Passes(d.Device) {
+			pairs = append(pairs, [2]string{p.A, p.B})
+		}
+	}
+	if k.Switches != nil {
+		for _, c := range k.Switches(d.Device) {
+			pairs = append(pairs, [2]string{c.A, c.B})
+		}
+	}
+	if k.Draws != nil {
+		for _, w := range k.Draws(d.Device) {
+			pairs = append(pairs, [2]string{w.Plus, w.Minus})
+		}
+	}
+	return unshared(d, pairs)
+}
+
+// unshared keeps the pairs whose terminals belong to no other pair that is
+// wired at both ends: a terminal of two wired pairs is a branch.
+func unshared(d *model.Device, pairs [][2]string) [][2]string {
+	uses := map[string]int{}
+	for _, p := range pairs {
+		if wired(d, p[0]) && wired(d, p[1]) {
+			uses[p[0]]++
+			uses[p[1]]++
+		}
+	}
+	var kept [][2]string
+	for _, p := range pairs {
+		if uses[p[0]] == 1 && uses[p[1]] == 1 {
+			kept = append(kept, p)
+		}
+	}
+	return kept
+}
+
+func wired(d *model.Device, pin string) bool {
+	t := terminal(d, pin)
+	return t != nil && (len(t.Ends) > 0 || t.Metal != nil || len(t.Bus) > 0)
+}
+
+// loneWire gives the one wire that lands at a terminal, nil where none or
+// several do, or where a bus or metal joins it.
+func loneWire(d *model.Device, pin string) *model.Wire {
+	t := terminal(d, pin)
+	if t == nil || len(t.Ends) != 1 || len(t.Bus) > 0 || t.Metal != nil {
+		return nil
+	}
+	return t.Ends[0].Wire
+}
+
+// terminal gives a device's terminal by its canonical name, nil for none.
+func terminal(d *model.Device, pin string) *model.Terminal {
+	for _, t := range d.Terminals {
+		if t.Name == pin {
+			return t
+		}
+	}
+	return nil
+}
+
+// union is a disjoint-set forest over 0..n-1.
+type union []int
+
+func newUnion(n int) union {
+	u := make(union, n)
+	for i := range u {
+		u[i] = i
+	}
+	return u
+}
+
+func (u union) find(i int) int {
+	for u[i] != i {
+		u[i] = u[u[i]]
+		i = u[i]
+	}
+	return i
+}
+
+func (u union) join(a, b int) {
+	a, b = u.find(a), u.find(b)
+	if a < b {
+		u[b] = a
+	} else {
+		u[a] = b
+	}
+}

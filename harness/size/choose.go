@@ -1,0 +1,153 @@
+package size
+
+import (
+	"context"
+
+	"legwork/gauge"
+	"legwork/harness/model"
+	"legwork/harness/part"
+	"legwork/harness/route"
+	"legwork/harness/solve"
+)
+
+// rounds bounds the loop of sizing and solving again. Chains only ever grow on
+// a finite ladder, so it ends by itself; a harness needs two or three rounds.
+const rounds = 12
+
+// referenceMM2 is the conductor that stands in for every unsized wire while
+// the design currents are found.
+const referenceMM2 = 10
+
+// Choose sizes every wire that the draft leaves open and rates every fuse
+// without a rating, then plays the steps with the outcome. Sizes that the
+// draft gives are kept and judged. The error is the context's, or a fault of
+// the program.
+func Choose(ctx context.Context, m *model.Model, r *route.Routes, p gauge.Profile) (*Sizes, error) {
+	c := newChooser(m, r, p)
+	if err := c.design(ctx); err != nil {
+		return nil, err
+	}
+	c.floors()
+	if err := c.settle(ctx); err != nil {
+		return nil, err
+	}
+	return c.finish(ctx)
+}
+
+// chooser is one run of sizing. It reads the model and writes nothing into it.
+type chooser struct {
+	m       *model.Model
+	r       *route.Routes
+	p       gauge.Profile
+	plan    *solve.Plan
+	ladder  []gauge.Size
+	of      []int // by wire ID: its chain
+	chains  []chain
+	fuses   []Fuse
+	rating  map[*model.Device][]float64
+	guards  []Guard
+	base    []gauge.Size
+	cur     currents
+	history *solve.History
+	shorts  []float64 // by wire ID: least current of a short at its far end
+	spares  []float64 // by wire ID: the largest resistance that drop allows, 0 where not judged
+}
+
+func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
+	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric)}
+	of, members := chains(m)
+	c.of = of
+	c.chains = make([]chain, len(members))
+	for i, wires := range members {
+		c.chains[i] = chain{wires: wires, top: len(c.ladder) - 1, fixed: allGiven(wires), ohm: c.ohmAt}
+		c.chains[i].grams = c.weigh(wires)
+	}
+	return c
+}
+
+func allGiven(wires []*model.Wire) bool {
+	for _, w := range wires {
+		if _, given := givenSize(w); !given {
+			return false
+		}
+	}
+	return true
+}
+
+// weigh gives the copper of a chain's open wires at a rung, in grams.
+func (c *chooser) weigh(wires []*model.Wire) func(rung int) float64 {
+	lengthM := 0.0
+	for _, w := range wires {
+		if _, given := givenSize(w); !given {
+			lengthM += c.r.Paths[w.ID].LengthM
+		}
+	}
+	return func(rung int) float64 {
+		return c.ladder[rung].AreaMM2 * lengthM * 1000 * copperGramPerMM3
+	}
+}
+
+// sizeAt gives the size of a wire when its chain stands on a rung.
+func (c *chooser) sizeAt(w *model.Wire, rung int) gauge.Size {
+	if s, given := givenSize(w); given {
+		return s
+	}
+	return c.ladder[rung]
+}
+
+// ohmAt gives the resistance of a wire when its chain stands on a rung, at the
+// temperature that its design current brings it to.
+func (c *chooser) ohmAt(w *model.Wire, rung int) float64 {
+	s := c.sizeAt(w, rung)
+	return s.OhmPerM(c.tempAt(w, s)) * c.r.Paths[w.ID].LengthM
+}
+
+func (c *chooser) tempAt(w *model.Wire, s gauge.Size) float64 {
+	amps := 0.0
+	if c.cur.peakA != nil {
+		amps = c.cur.peakA[w.ID]
+	}
+	return gauge.ConductorTempC(s, familyOf(w, s), c.r.Paths[w.ID].HotC, amps)
+}
+
+// conductors lists every wire as it now stands; pick gives its size.
+func (c *chooser) conductors(pick func(w *model.Wire) gauge.Size) []solve.Conductor {
+	list := make([]solve.Conductor, len(c.m.Wires))
+	for i, w := range c.m.Wires {
+		s := pick(w)
+		temp := c.tempAt(w, s)
+		length := c.r.Paths[w.ID].LengthM
+		list[i] = solve.Conductor{
+			Size: s, Family: familyOf(w, s), LengthM: length, TempC: temp, Ohm: s.OhmPerM(temp) * length,
+		}
+	}
+	return list
+}
+
+func (c *chooser) now(w *model.Wire) gauge.Size {
+	return c.sizeAt(w, c.chains[c.of[w.ID]].rung)
+}
+
+// design finds the design currents with every open wire at the reference
+// conductor, and rates the fuses from them.
+func (c *chooser) design(ctx context.Context) error {
+	reference, _ := gauge.MetricSize(referenceMM2)
+	pick := func(w *model.Wire) gauge.Size {
+		if s, given := givenSize(w); given {
+			return s
+		}
+		return reference
+	}
+	h, err := c.play(ctx, c.conductors(pick), solve.Case{Corner: part.HotSoak, Grade: part.Sure})
+	if err != nil {
+		return err
+	}
+	c.history = h
+	c.rateFuses(h)
+	return nil
+}
+
+func (c *chooser) play(ctx context.Context, wires []solve.Conductor, k solve.Case) (*solve.History, error) {
+	k.Fuses = c.rating
+	return c.plan.Run(ctx, wires, k)
+}

@@ -1,0 +1,125 @@
+package size
+
+import (
+	"context"
+	"math"
+	"slices"
+
+	"legwork/gauge"
+	"legwork/harness/model"
+	"legwork/harness/part"
+	"legwork/harness/solve"
+)
+
+// finish plays the other cases with the sizes and writes down every wire.
+func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
+	wires := c.conductors(c.now)
+	cold, err := c.play(ctx, wires, solve.Case{Corner: part.ColdStart, Grade: part.Sure})
+	if err != nil {
+		return nil, err
+	}
+	usual, err := c.play(ctx, wires, solve.Case{Corner: part.HotSoak, Grade: part.Nominal})
+	if err != nil {
+		return nil, err
+	}
+	s := &Sizes{Hot: c.history, Cold: cold, Usual: usual, Guards: c.guards}
+	for _, f := range c.fuses {
+		f.LoadA, f.At = fuseLoad(c.history, f.Device, f.Index)
+		s.Fuses = append(s.Fuses, f)
+	}
+	for i, w := range c.m.Wires {
+		s.Wires = append(s.Wires, c.wire(w, wires[i]))
+	}
+	s.drops = c.pairedDrops(usual)
+	s.Findings = append(s.Findings, c.history.Findings...)
+	return s, nil
+}
+
+// wire writes down one wire with the judgement of all its floors.
+func (c *chooser) wire(w *model.Wire, k solve.Conductor) Wire {
+	ch := &c.chains[c.of[w.ID]]
+	asked, _ := c.caseOf(w, c.cur.heatA[w.ID], c.cur.loaded[w.ID])
+	asked.Size, asked.Family = k.Size, k.Family
+	asked.ShortA, asked.MaxOhm = c.shorts[w.ID], c.spares[w.ID]
+	_, given := givenSize(w)
+	out := Wire{
+		Wire: w, Conductor: k, Chosen: !given, Chain: c.of[w.ID],
+		DesignA: c.cur.peakA[w.ID], HeatA: c.cur.heatA[w.ID], At: c.cur.at[w.ID], Loaded: c.cur.loaded[w.ID],
+		Judgement: gauge.JudgeWire(asked),
+	}
+	out.DropV = out.DesignA * k.Ohm
+	out.Governs = out.Judgement.Governs
+	if out.Chosen && ch.rung > ch.floor {
+		out.Governs = "drop"
+	}
+	return out
+}
+
+// pairedDrops gives the loss of every load with sure figures, and beside it
+// what the nominal figures make of the same path.
+func (c *chooser) pairedDrops(usual *solve.History) []Path {
+	list := drops(c.m, c.p, c.history)
+	type key struct {
+		d    *model.Device
+		i, s int
+	}
+	also := map[key]float64{}
+	for _, p := range drops(c.m, c.p, usual) {
+		also[key{p.Device, p.Draw, p.Step.ID}] = p.DropV
+	}
+	point, ways := points(c.m), map[*solve.State][2]tree{}
+	for i := range list {
+		p := &list[i]
+		p.UsualV = also[key{p.Device, p.Draw, p.Step.ID}]
+		for _, f := range c.lossOf(*p, point, c.waysIn(ways, point, p.Step.ID)).flows {
+			p.Wires = append(p.Wires, f.wire)
+		}
+	}
+	return list
+}
+
+// Drops gives the loss of every judged load in every judged step, in model
+// and step order.
+func (s *Sizes) Drops() []Path { return s.drops }
+
+// WorstDrop gives the path of a load with the least margin; ok is false where
+// the load is never judged.
+func (s *Sizes) WorstDrop(d *model.Device, draw int) (worst Path, ok bool) {
+	margin := math.Inf(1)
+	for _, p := range s.drops {
+		if p.Device == d && p.Draw == draw && p.LimitV-p.DropV < margin {
+			margin, worst, ok = p.LimitV-p.DropV, p, true
+		}
+	}
+	return worst, ok
+}
+
+func peakOf(h *solve.History, w *model.Wire) float64 {
+	peak := 0.0
+	for _, s := range h.States {
+		if steady(s) {
+			peak = math.Max(peak, math.Abs(s.WireA[w.ID]))
+		}
+	}
+	return peak
+}
+
+// Through gives the tightest judged path of each load whose current passes a
+// wire, in model order.
+func (s *Sizes) Through(w *model.Wire) []Path {
+	var list []Path
+	for _, p := range s.drops {
+		if !slices.Contains(p.Wires, w) {
+			continue
+		}
+		last := len(list) - 1
+		if last >= 0 && list[last].Device == p.Device && list[last].Draw == p.Draw {
+			if p.LimitV-p.DropV < list[last].LimitV-list[last].DropV {
+				list[last] = p
+			}
+			continue
+		}
+		list = append(list, p)
+	}
+	return list
+}

@@ -1,0 +1,61 @@
+package size
+
+import (
+	"math"
+
+	"legwork/gauge"
+	"legwork/harness/model"
+	"legwork/harness/solve"
+)
+
+// rateFuses reads the load of every protective element and chooses a rating
+// where the draft gives none.
+func (c *chooser) rateFuses(h *solve.History) {
+	c.rating = map[*model.Device][]float64{}
+	c.fuses = nil
+	for _, d := range c.m.Devices {
+		if d.Kind.Protects == nil {
+			continue
+		}
+		for i, f := range d.Kind.Protects(d.Device) {
+			fuse := Fuse{Device: d, Index: i, RatedA: f.RatedA}
+			fuse.LoadA, fuse.At = fuseLoad(h, d, i)
+			if f.RatedA == 0 {
+				fuse.choose(c, f.Family)
+			}
+			c.fuses = append(c.fuses, fuse)
+			c.rating[d] = append(c.rating[d], fuse.RatedA)
+		}
+	}
+}
+
+func (f *Fuse) choose(c *chooser, family string) {
+	rated, why, ok := gauge.ChooseFuse(family, f.LoadA, c.p)
+	f.Chosen, f.Why = true, why
+	if ok {
+		f.RatedA = rated
+	}
+}
+
+// fuseLoad gives the largest steady current through a protective element, and
+// the step in which it flows.
+func fuseLoad(h *solve.History, d *model.Device, i int) (amps float64, at string) {
+	for _, s := range h.States {
+		if !steady(s) {
+			continue
+		}
+		if a := math.Abs(s.FuseA[d.ID][i]); a > amps {
+			amps, at = a, s.Step.Name
+		}
+	}
+	return amps, at
+}
+
+// rated gives the rating of a protective element as it stands: the draft's,
+// or the chosen one.
+func (c *chooser) rated(d *model.Device, i int) float64 {
+	if r := c.rating[d]; i < len(r) && r[i] > 0 {
+		return r[i]
+	}
+	return math.Inf(1)
+}

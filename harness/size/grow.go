@@ -1,0 +1,176 @@
+package size
+
+import (
+	"container/heap"
+	"slices"
+
+	"legwork/harness/model"
+)
+
+// copperGramPerMM3 is the density of copper, 8.96 g/cm3.
+const copperGramPerMM3 = 8.96e-3
+
+// loss is one judged path: its volts lost, the limit, and what flows where.
+type loss struct {
+	dropV, limitV float64
+	flows         []flow
+}
+
+func (l *loss) excess() float64 { return l.dropV - l.limitV }
+
+// divider grows chains until every loss is within its limit. It is greedy:
+// the chain that saves the most millivolts a gram of copper grows first.
+type divider struct {
+	of     []int // by wire ID: its chain
+	chains []chain
+	losses []*loss
+	onPath [][]int // by chain: indexes of the losses that it lies on
+	queue  gainQueue
+	stamp  []int // by chain: version of its entry in the queue
+}
+
+// chain is the wires that share one size, with what they weigh and resist at
+// each step of the ladder.
+type chain struct {
+	wires []*model.Wire
+	rung  int // index into the ladder
+	floor int
+	fixed bool // the draft gave the sizes
+	ohm   func(w *model.Wire, rung int) float64
+	grams func(rung int) float64
+	top   int
+}
+
+// saved is the volts that a loss gains when chain c grows by one rung.
+func (d *divider) saved(c int, l *loss, by int) float64 {
+	ch := &d.chains[c]
+	volts := 0.0
+	for _, f := range l.flows {
+		if d.of[f.wire.ID] == c {
+			volts += f.amps * (ch.ohm(f.wire, ch.rung) - ch.ohm(f.wire, ch.rung+by))
+		}
+	}
+	return volts
+}
+
+// gain is the useful volts a gram that growing chain c brings now.
+func (d *divider) gain(c int) float64 {
+	ch := &d.chains[c]
+	if ch.fixed || ch.rung >= ch.top {
+		return 0
+	}
+	useful := 0.0
+	for _, i := range d.onPath[c] {
+		if l := d.losses[i]; l.excess() > 0 {
+			useful += min(d.saved(c, l, 1), l.excess())
+		}
+	}
+	return useful / (ch.grams(ch.rung+1) - ch.grams(ch.rung))
+}
+
+// grow runs until nothing fails or nothing can grow.
+func (d *divider) grow() {
+	d.stamp = make([]int, len(d.chains))
+	for c := range d.chains {
+		d.enqueue(c)
+	}
+	for d.queue.Len() > 0 {
+		e := heap.Pop(&d.queue).(gainAt)
+		if e.stamp != d.stamp[e.chain] {
+			continue
+		}
+		touched := d.move(e.chain, 1)
+		for _, c := range touched {
+			d.enqueue(c)
+		}
+	}
+}
+
+func (d *divider) enqueue(c int) {
+	d.stamp[c]++
+	if g := d.gain(c); g > 0 {
+		heap.Push(&d.queue, gainAt{gain: g, chain: c, stamp: d.stamp[c]})
+	}
+}
+
+// move grows (+1) or shrinks (-1) a chain by one rung, brings the losses up to
+// date and gives the chains whose gain may have changed, in order.
+func (d *divider) move(c, by int) []int {
+	touched := []int{c}
+	for _, i := range d.onPath[c] {
+		l := d.losses[i]
+		l.dropV -= d.saved(c, l, by)
+		for _, f := range l.flows {
+			touched = append(touched, d.of[f.wire.ID])
+		}
+	}
+	d.chains[c].rung += by
+	slices.Sort(touched)
+	return slices.Compact(touched)
+}
+
+// trim takes back growth that later growth elsewhere made needless, heaviest
+// chain first, so that no chain could be a rung thinner by itself.
+func (d *divider) trim() {
+	order := make([]int, 0, len(d.chains))
+	for c := range d.chains {
+		if d.chains[c].rung > d.chains[c].floor {
+			order = append(order, c)
+		}
+	}
+	slices.SortStableFunc(order, func(a, b int) int {
+		ga, gb := d.chains[a].grams(d.chains[a].rung), d.chains[b].grams(d.chains[b].rung)
+		switch {
+		case ga > gb:
+			return -1
+		case ga < gb:
+			return 1
+		}
+		return 0
+	})
+	for _, c := range order {
+		for d.chains[c].rung > d.chains[c].floor && d.spare(c) {
+			d.move(c, -1)
+		}
+	}
+}
+
+// spare reports whether chain c could be a rung thinner with every loss on it
+// still within its limit.
+func (d *divider) spare(c int) bool {
+	for _, i := range d.onPath[c] {
+		l := d.losses[i]
+		if l.dropV-d.saved(c, l, -1) > l.limitV {
+			return false
+		}
+	}
+	return true
+}
+
+type gainAt struct {
+	gain  float64
+	chain int
+	stamp int
+}
+
+// gainQueue is a heap, greatest gain first; equal gains go by chain.
+type gainQueue []gainAt
+
+func (q gainQueue) Len() int { return len(q) }
+func (q gainQueue) Less(i, j int) bool {
+	if q[i].gain != q[j].gain {
+		return q[i].gain > q[j].gain
+	}
+	return q[i].chain < q[j].chain
+}
+func (q gainQueue) Swap(i, j int) { q[i], q[j] = q[j], q[i] }
+
+// Push adds a gainAt; it serves container/heap.
+func (q *gainQueue) Push(x any) { *q = append(*q, x.(gainAt)) }
+
+// Pop takes the last; it serves container/heap.
+func (q *gainQueue) Pop() any {
+	last := (*q)[len(*q)-1]
+	*q = (*q)[:len(*q)-1]
+	return last
+}

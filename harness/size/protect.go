@@ -1,0 +1,168 @@
+package size
+
+import (
+	"container/heap"
+	"math"
+
+	"legwork/harness/model"
+)
+
+// Guard says what stands between the sources and a wire: the smallest rating
+// on the source path that protects it worst. An unprotected wire has RatedA
+// +Inf; one that no source feeds directly (behind its load) has 0.
+type Guard struct {
+	RatedA float64
+	Fuse   *model.Device // nil when unprotected, unfed, or limited by a source itself
+	Index  int           // of Fuse in the device's protective elements
+	Source *model.Device // where the worst path begins, nil when unfed
+}
+
+// link is a way on from a terminal, with the rating that it puts into the path.
+type link struct {
+	to     int
+	ratedA float64 // +Inf: no fuse here
+	fuse   *model.Device
+	index  int
+}
+
+// Guards finds the guard of every wire, by wire ID. It looks for the widest
+// path from any source: of all ways by which current can come, through every
+// contact as if closed, the one whose smallest fuse is largest. Loads and
+// coils end a path, since they limit the current themselves; so does metal.
+func Guards(m *model.Model, rated func(d *model.Device, index int) float64) []Guard {
+	g := ratingGraph(m, rated)
+	at := widest(m, g)
+	guards := make([]Guard, len(m.Wires))
+	for _, w := range m.Wires {
+		a, b := at[w.From.ID], at[w.To.ID]
+		guards[w.ID] = a
+		if b.RatedA > a.RatedA {
+			guards[w.ID] = b
+		}
+	}
+	return guards
+}
+
+func ratingGraph(m *model.Model, rated func(*model.Device, int) float64) [][]link {
+	g := make([][]link, len(m.Terminals))
+	add := func(a, b *model.Terminal, l link, oneWay bool) {
+		if a == nil || b == nil || a.Metal != nil || b.Metal != nil {
+			return
+		}
+		l.to = b.ID
+		g[a.ID] = append(g[a.ID], l)
+		if !oneWay {
+			l.to = a.ID
+			g[b.ID] = append(g[b.ID], l)
+		}
+	}
+	free := link{ratedA: math.Inf(1)}
+	for _, w := range m.Wires {
+		add(w.From, w.To, free, false)
+	}
+	for _, t := range m.Terminals {
+		for _, o := range t.Bus {
+			add(t, o, free, true)
+		}
+	}
+	for _, d := range m.Devices {
+		deviceLinks(d, rated, free, add)
+	}
+	return g
+}
+
+func deviceLinks(d *model.Device, rated func(*model.Device, int) float64, free link, add func(a, b *model.Terminal, l link, oneWay bool)) {
+	k := d.Kind
+	if k.Protects != nil {
+		for i, f := range k.Protects(d.Device) {
+			add(terminal(d, f.In), terminal(d, f.Out), link{ratedA: rated(d, i), fuse: d, index: i}, false)
+		}
+	}
+	if k.Switches != nil {
+		for _, c := range k.Switches(d.Device) {
+			add(terminal(d, c.A), terminal(d, c.B), free, false)
+		}
+	}
+	if k.Couples != nil {
+		for _, c := range k.Couples(d.Device) {
+			add(terminal(d, c.A), terminal(d, c.B), free, false)
+		}
+	}
+	if k.Passes != nil {
+		for _, p := range k.Passes(d.Device) {
+			add(terminal(d, p.A), terminal(d, p.B), free, p.OneWay)
+		}
+	}
+}
+
+// widest runs the widest-path search from all source terminals at once.
+func widest(m *model.Model, g [][]link) []Guard {
+	best := make([]Guard, len(m.Terminals))
+	done := make([]bool, len(m.Terminals))
+	var q guardQueue
+	for _, d := range m.Devices {
+		if d.Kind.Supplies == nil {
+			continue
+		}
+		for _, s := range d.Kind.Supplies(d.Device) {
+			t := terminal(d, s.Plus)
+			if t == nil || t.Metal != nil {
+				continue
+			}
+			start := Guard{RatedA: math.Inf(1), Source: d}
+			if !s.Battery && s.MaxA > 0 {
+				start.RatedA = s.MaxA // an alternator limits itself
+			}
+			if start.RatedA > best[t.ID].RatedA {
+				best[t.ID] = start
+				heap.Push(&q, guardAt{start.RatedA, t.ID})
+			}
+		}
+	}
+	for q.Len() > 0 {
+		at := heap.Pop(&q).(guardAt)
+		if done[at.id] {
+			continue
+		}
+		done[at.id] = true
+		for _, l := range g[at.id] {
+			next := best[at.id]
+			if l.ratedA < next.RatedA {
+				next.RatedA, next.Fuse, next.Index = l.ratedA, l.fuse, l.index
+			}
+			if next.RatedA > best[l.to].RatedA {
+				best[l.to] = next
+				heap.Push(&q, guardAt{next.RatedA, l.to})
+			}
+		}
+	}
+	return best
+}
+
+type guardAt struct {
+	ratedA float64
+	id     int
+}
+
+// guardQueue is a heap, widest first; equal widths go by terminal ID, so that
+// the outcome does not depend on the order of insertion.
+type guardQueue []guardAt
+
+func (q guardQueue) Len() int { return len(q) }
+func (q guardQueue) Less(i, j int) bool {
+	if q[i].ratedA != q[j].ratedA {
+		return q[i].ratedA > q[j].ratedA
+	}
+	return q[i].id < q[j].id
+}
+func (q guardQueue) Swap(i, j int) { q[i], q[j] = q[j], q[i] }
+
+// Push adds a guardAt; it serves container/heap.
+func (q *guardQueue) Push(x any) { *q = append(*q, x.(guardAt)) }
+
+// Pop takes the last; it serves container/heap.
+func (q *guardQueue) Pop() any {
+	last := (*q)[len(*q)-1]
+	*q = (*q)[:len(*q)-1]
+	return last
+}
