@@ -1,0 +1,106 @@
+package check
+
+import (
+	"fmt"
+
+	"legwork/harness/diag"
+	"legwork/harness/model"
+	"legwork/harness/part"
+)
+
+var _ = define(Rule{
+	ID:       "coil-without-suppression",
+	Severity: diag.Warning,
+	Title:    "A coil that a controller switches has nothing to take its kick.",
+	Why: "When a coil is switched off its field collapses and drives the wire to a thousand volts and more. " +
+		"That kills the driver in a controller sooner or later, and upsets what is wired nearby. " +
+		"Use a relay with a resistor or diode across its coil, put one there, or a driver that clamps. " +
+		"A coil that only hand contacts switch is a note: its spark wears the contact.",
+	Equation: "across the coil there is a resistor, a diode or a zener, or its driver clamps",
+	Figures:  []string{"suppress-peak"},
+	Misses:   "A suppressor that is too slow for the job: a plain diode makes a relay let go five to ten times slower.",
+	Needs:    Model,
+	Run:      coilWithoutSuppression,
+})
+
+func coilWithoutSuppression(p *Pass) {
+	drivers := p.drivers()
+	clamped := p.clampedNets()
+	for _, d := range p.Model.Devices {
+		if d.Kind.Kicks == nil {
+			continue
+		}
+		for _, k := range d.Kind.Kicks(d.Device) {
+			a, b := pinOf(d, k.A), pinOf(d, k.B)
+			if k.Suppressed != "" || a == nil || b == nil || clamped[pair(p.Nets.Of[a.ID], p.Nets.Of[b.ID])] {
+				continue
+			}
+			p.reportKick(d, k, append(drivers[p.Nets.Of[a.ID]], drivers[p.Nets.Of[b.ID]]...))
+		}
+	}
+}
+
+// driver is an output with the device that it belongs to.
+type driver struct {
+	device *model.Device
+	part.Output
+}
+
+func (p *Pass) reportKick(d *model.Device, k part.Kick, by []driver) {
+	if !anyWire(d) {
+		return
+	}
+	for _, o := range by {
+		if o.Clamps {
+			return
+		}
+	}
+	f := diag.Finding{
+		At:     k.At,
+		Msg:    fmt.Sprintf("the coil of %s (%s to %s) has nothing across it", d.Name, shown(d, k.A), shown(d, k.B)),
+		Detail: "State what suppresses it (suppress resistor), fit a part that has it built in, or say that the driver clamps.",
+	}
+	if len(by) == 0 {
+		f.Severity = diag.Note
+	} else {
+		f.Msg += fmt.Sprintf(", and %s switches it", shown(by[0].device, by[0].Pin))
+		f.Related = []diag.Related{{At: by[0].At, Msg: "the output"}}
+	}
+	p.Report(f)
+}
+
+// drivers lists the controller outputs by net.
+func (p *Pass) drivers() map[int][]driver {
+	at := map[int][]driver{}
+	for _, d := range p.Model.Devices {
+		if d.Kind.Drives == nil {
+			continue
+		}
+		for _, o := range d.Kind.Drives(d.Device) {
+			if t := pinOf(d, o.Pin); t != nil {
+				n := p.Nets.Of[t.ID]
+				at[n] = append(at[n], driver{d, o})
+			}
+		}
+	}
+	return at
+}
+
+// clampedNets gives the pairs of nets between which a diode, a resistor or
+// the like lies.
+func (p *Pass) clampedNets() map[[2]int]bool {
+	nets := map[[2]int]bool{}
+	for _, d := range p.Model.Devices {
+		if d.Kind.Passes == nil {
+			continue
+		}
+		for _, w := range d.Kind.Passes(d.Device) {
+			if a, b := pinOf(d, w.A), pinOf(d, w.B); a != nil && b != nil {
+				nets[pair(p.Nets.Of[a.ID], p.Nets.Of[b.ID])] = true
+			}
+		}
+	}
+	return nets
+}
+
+func pair(a, b int) [2]int { return [2]int{min(a, b), max(a, b)} }

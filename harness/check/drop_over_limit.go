@@ -1,0 +1,90 @@
+package check
+
+import (
+	"fmt"
+	"math"
+
+	"legwork/harness/diag"
+	"legwork/harness/model"
+	"legwork/harness/part"
+	"legwork/harness/quantity"
+	"legwork/harness/size"
+)
+
+var _ = define(Rule{
+	ID:       "drop-over-limit",
+	Severity: diag.Warning,
+	Title:    "A load loses more volts between the battery and itself than its class allows.",
+	Why: "Every wire, fuse, contact and bolted joint on the way in and on the way back takes its share. " +
+		"A pump loses flow, a lamp light, a controller margin. The loss is counted from the battery's posts to the load's own terminals, " +
+		"feed and return together, in the steps where it works. " +
+		"Where only usual plug contacts, which no standard promises, would take it over the limit, that is a note.",
+	Equation: "(volts post to post) - (volts across the load) <= limit",
+	Figures:  []string{"drop-3", "drop-10"},
+	Misses:   "Corroded and loose contacts. While the starter turns, feed-low-while-cranking judges by volts instead.",
+	Needs:    States,
+	Run:      dropOverLimit,
+})
+
+func dropOverLimit(p *Pass) {
+	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
+		worst, ok := p.worstDrop(d, i, w)
+		if !ok {
+			return
+		}
+		f := diag.Finding{
+			At:     w.At,
+			Msg:    dropMessage(p.Model, worst, worst.DropV, ""),
+			Detail: dropDetail(p, worst),
+			Values: []diag.Value{{Name: "drop", Got: worst.DropV, Limit: worst.LimitV, Unit: "V", Bound: diag.AtMost}},
+		}
+		if worst.DropV <= worst.LimitV {
+			f.Severity = diag.Note
+			f.Msg = dropMessage(p.Model, worst, worst.UsualV, " with usual contacts")
+			f.Values[0].Got = worst.UsualV
+		}
+		p.Report(f)
+	})
+}
+
+// worstDrop gives the path of a load that is farthest over its limit; ok is
+// false where every path keeps it, usual contacts included.
+func (p *Pass) worstDrop(d *model.Device, i int, w part.Draw) (worst size.Path, ok bool) {
+	most := 0.0
+	for _, path := range p.Sizes.Drops() {
+		if path.Device != d || path.Draw != i || path.Step.Engine == part.Turning && !w.Starter {
+			continue
+		}
+		over := path.DropV - path.LimitV
+		if over <= 0 {
+			over = (path.UsualV - path.LimitV) * 1e-6 // any sure excess outweighs a usual one
+		}
+		if over > most {
+			most, worst, ok = over, path, true
+		}
+	}
+	return worst, ok
+}
+
+func dropMessage(m *model.Model, path size.Path, volts float64, how string) string {
+	return fmt.Sprintf("%s loses %s (%.1f %%)%s in %s; the limit is %s (%.1f %%)", path.Device.Name,
+		quantity.Text(volts, quantity.Voltage), 100*volts/m.SystemV, how, path.Step.Name,
+		quantity.Text(path.LimitV, quantity.Voltage), 100*path.LimitV/m.SystemV)
+}
+
+// dropDetail names the wire that takes the largest share.
+func dropDetail(p *Pass, path size.Path) string {
+	var most *model.Wire
+	volts := 0.0
+	for _, w := range path.Wires {
+		v := math.Abs(p.Sizes.Hot.States[path.Step.ID].WireA[w.ID]) * p.Sizes.Wires[w.ID].Conductor.Ohm
+		if v > volts {
+			most, volts = w, v
+		}
+	}
+	if most == nil {
+		return ""
+	}
+	return fmt.Sprintf("Wire %s, %s, takes the most of it: %s.", most.Number,
+		p.Sizes.Wires[most.ID].Conductor.Size.Name, quantity.Text(volts, quantity.Voltage))
+}

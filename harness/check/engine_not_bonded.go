@@ -1,0 +1,119 @@
+package check
+
+import (
+	"fmt"
+	"math"
+
+	"legwork/gauge"
+	"legwork/harness/diag"
+	"legwork/harness/model"
+	"legwork/harness/part"
+)
+
+// thinBond is how many times its continuous ampacity a bond may carry while
+// the starter turns, which lasts seconds.
+const thinBond = 3.0
+
+var _ = define(Rule{
+	ID:       "engine-not-bonded",
+	Severity: diag.Danger,
+	Title:    "The metal that carries a starter or an alternator has no heavy way back to the battery.",
+	Why: "An engine on rubber mounts is an island. Without its own strap the starter's current returns through throttle, choke and shift cables, " +
+		"sensor grounds and shields: cables smoke, ground wires melt, and the engine turns slowly if at all. " +
+		"Bond it to the battery or to the bonded frame with a cable as heavy as the starter's.",
+	Equation: "a conductor leads from the metal to the battery's negative post, and carries in crank at most 3 x its ampacity",
+	Misses:   "Paint, rust and loose bolts under a ring.",
+	Needs:    States,
+	Run:      engineNotBonded,
+})
+
+func engineNotBonded(p *Pass) {
+	told := map[*model.Metal]bool{}
+	for _, d := range p.Model.Devices {
+		metal := heavyReturn(d)
+		if metal == nil || told[metal] {
+			continue
+		}
+		if !p.bonded(d) {
+			told[metal] = true
+			p.Report(diag.Finding{
+				At:      metal.At,
+				Msg:     fmt.Sprintf("%s carries %s but no conductor joins it to the battery", metal.Name, d.Name),
+				Detail:  "Add a strap or a ground cable as heavy as the starter cable, from a stud on it to the battery or to bonded metal.",
+				Related: []diag.Related{{At: d.At, Msg: d.Name + " returns through it"}},
+			})
+			continue
+		}
+		p.thinBonds(metal, d, told)
+	}
+}
+
+// heavyReturn gives the metal through which a starter or a machine that
+// charges returns, nil for any other device.
+func heavyReturn(d *model.Device) *model.Metal {
+	if d.Metal == nil {
+		return nil
+	}
+	if d.Kind.Draws != nil {
+		for _, w := range d.Kind.Draws(d.Device) {
+			if w.Starter {
+				return d.Metal
+			}
+		}
+	}
+	if d.Kind.Supplies != nil {
+		for _, s := range d.Kind.Supplies(d.Device) {
+			if !s.Battery {
+				return d.Metal
+			}
+		}
+	}
+	return nil
+}
+
+// bonded reports whether conductors alone lead from a device's metal to the
+// negative post of a battery.
+func (p *Pass) bonded(d *model.Device) bool {
+	t := pinOf(d, part.Metal)
+	if t == nil {
+		return false
+	}
+	for _, b := range p.Model.Devices {
+		if b.Kind.Supplies == nil {
+			continue
+		}
+		for _, s := range b.Kind.Supplies(b.Device) {
+			if minus := pinOf(b, s.Minus); s.Battery && minus != nil && p.Nets.Of[minus.ID] == p.Nets.Of[t.ID] {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// thinBonds reports a wire that is the bond but far too thin for it.
+func (p *Pass) thinBonds(metal *model.Metal, d *model.Device, told map[*model.Metal]bool) {
+	for _, s := range states(p.Sizes.Hot) {
+		if s.Step.Engine != part.Turning {
+			continue
+		}
+		for _, w := range p.Sizes.Wires {
+			amps := math.Abs(s.WireA[w.Wire.ID])
+			carries, _ := gauge.Ampacity30(w.Conductor.Size, w.Conductor.Family)
+			if !lands(w.Wire, metal) || amps <= thinBond*carries {
+				continue
+			}
+			told[metal] = true
+			p.Report(diag.Finding{
+				At:     w.Wire.At,
+				Msg:    fmt.Sprintf("wire %s bonds %s and carries %.0f A in %s; %s is good for %.0f A", w.Wire.Number, metal.Name, amps, s.Step.Name, w.Conductor.Size.Name, carries),
+				Detail: "Fit a strap as heavy as the starter cable beside it.",
+				Values: []diag.Value{{Name: "current", Got: amps, Limit: thinBond * carries, Unit: "A", Bound: diag.AtMost}},
+			})
+		}
+	}
+}
+
+func lands(w *model.Wire, metal *model.Metal) bool {
+	return w.From.Metal == metal || w.To.Metal == metal
+}

@@ -1,0 +1,116 @@
+package check
+
+import (
+	"fmt"
+
+	"legwork/harness/diag"
+	"legwork/harness/model"
+	"legwork/harness/part"
+	"legwork/harness/quantity"
+	"legwork/harness/solve"
+)
+
+// deadBelowV is what a meter would call no volts: leakage and noise, no feed.
+const deadBelowV = 1.0
+
+var _ = define(Rule{
+	ID:       "feed-dead-while-cranking",
+	Severity: diag.Fault,
+	Title:    "A load that has to work while the engine cranks has no volts then.",
+	Why: "A key switch opens its accessory and run-only contacts while it stands at start. " +
+		"A controller, a coil or a pump relay fed from such a contact is alive before and after, but dead just while the starter turns: " +
+		"the engine turns over for ever and fires, if at all, as the key is let go. " +
+		"Move the feed to a contact that is closed in both run and start.",
+	Equation: "volts across the load in crank < 1 V, and more in another step",
+	Misses:   "A load that never has volts is told of by load-without-feed, or by what commands it.",
+	Needs:    States,
+	Bad: `battery G1  cca 540A  grounds-to frame
+starter M1  draws 160A  grounds-to frame
+fuse F1  5A  from G1 6in
+switch S2  closed when crank
+keyswitch S1
+  off
+  run    B ACC IGN
+  gap    B IGN
+  crank  B IGN
+module A1
+  IGN  feed 1A  when run, crank
+  GND  ground
+stud E1 on frame M6
+wire 1  G1.+   F1.1    14AWG  6in
+wire 2  F1.2   S1.B    14AWG  2ft
+wire 3  S1.ACC A1.IGN  18AWG  2ft
+wire 4  A1.GND E1      18AWG  2ft
+wire 5  G1.+   M1.B    2AWG   2ft
+wire 6  F1.2   S2.1    18AWG  2ft
+wire 7  S2.2   M1.S    18AWG  2ft
+`,
+	Good: `battery G1  cca 540A  grounds-to frame
+`,
+	Run: feedDeadWhileCranking,
+})
+
+func feedDeadWhileCranking(p *Pass) {
+	p.eachDraw(func(d *model.Device, _ int, w part.Draw) {
+		for _, s := range states(p.Sizes.Hot) {
+			if s.Step.Engine != part.Turning || !mustWork(w, s.Step.ID) {
+				continue
+			}
+			volts, ok := across(s, d, w.Plus, w.Minus)
+			if ok && volts >= deadBelowV {
+				continue
+			}
+			best, alive := bestVolts(p.Sizes.Hot, d, w)
+			if alive == nil {
+				continue
+			}
+			p.Report(diag.Finding{
+				At: w.At,
+				Msg: fmt.Sprintf("%s has no volts in %s (%s), but %s in %s", shown(d, w.Plus), s.Step.Name,
+					quantity.Text(volts, quantity.Voltage), quantity.Text(best, quantity.Voltage), alive.Step.Name),
+				Detail:  "Feed it from a contact that the key keeps closed in run and in start.",
+				Values:  []diag.Value{{Name: "volts in " + s.Step.Name, Got: volts, Limit: deadBelowV, Unit: "V", Bound: diag.AtLeast}},
+				Related: feedingWires(d, w.Plus),
+			})
+			return
+		}
+	})
+}
+
+// mustWork reports whether a load has to be fed in a step: because its feed
+// says so, or because it states volts that it needs then.
+func mustWork(w part.Draw, step int) bool {
+	if w.Works.Has(step) {
+		return true
+	}
+	for _, n := range w.Needs {
+		if n.Steps.Has(step) {
+			return true
+		}
+	}
+	return false
+}
+
+// bestVolts gives the most volts that a load has in any step without the
+// starter; state is nil where it has none anywhere.
+func bestVolts(h *solve.History, d *model.Device, w part.Draw) (best float64, state *solve.State) {
+	for _, s := range states(h) {
+		if v, ok := across(s, d, w.Plus, w.Minus); ok && !cranking(s) && v >= deadBelowV && v > best {
+			best, state = v, s
+		}
+	}
+	return best, state
+}
+
+// feedingWires points at the wires that land on a terminal.
+func feedingWires(d *model.Device, pin string) []diag.Related {
+	t := pinOf(d, pin)
+	if t == nil {
+		return nil
+	}
+	var list []diag.Related
+	for _, e := range t.Ends {
+		list = append(list, diag.Related{At: e.Wire.At, Msg: "fed by wire " + e.Wire.Number})
+	}
+	return list
+}

@@ -1,0 +1,108 @@
+package check
+
+import (
+	"context"
+
+	"legwork/gauge"
+	"legwork/harness/diag"
+	"legwork/harness/model"
+	"legwork/harness/part"
+	"legwork/harness/route"
+	"legwork/harness/size"
+	"legwork/harness/solve"
+)
+
+// Pass is what a rule may read; all of it is read-only. Sizes and Routes are
+// nil where that stage could not work.
+type Pass struct {
+	Model   *model.Model
+	Nets    *model.Nets
+	Routes  *route.Routes
+	Sizes   *size.Sizes
+	Profile gauge.Profile
+
+	rule    *Rule
+	found   diag.List
+	reached *reach
+	quiet   bool // reach looks past controller outputs
+}
+
+// Skip names a rule that could not run, and why.
+type Skip struct {
+	Rule   string
+	Reason string
+}
+
+// Report adds a finding of the running rule. Rule and, where it is not set,
+// Severity are filled in.
+func (p *Pass) Report(f diag.Finding) {
+	f.Rule = p.rule.ID
+	if f.Severity == 0 {
+		f.Severity = p.rule.Severity
+	}
+	p.found.Add(f)
+}
+
+// Run runs every rule on the pass and gives the findings, sorted, and the
+// rules that could not run.
+func Run(ctx context.Context, p *Pass) (diag.List, []Skip, error) {
+	return run(ctx, p, Rules())
+}
+
+func run(ctx context.Context, p *Pass, list []*Rule) (diag.List, []Skip, error) {
+	var skipped []Skip
+	for _, r := range list {
+		if err := ctx.Err(); err != nil {
+			return nil, nil, err
+		}
+		if r.Run == nil {
+			continue
+		}
+		if why := p.lacks(r.Needs); why != "" {
+			skipped = append(skipped, Skip{Rule: r.ID, Reason: why})
+			continue
+		}
+		p.rule = r
+		r.Run(p)
+	}
+	p.found.Sort()
+	return p.found, skipped, nil
+}
+
+// lacks says what is missing for a rule with these needs, "" if nothing is.
+func (p *Pass) lacks(n Needs) string {
+	if n >= Lengths && p.Routes == nil {
+		return "no lengths: the draft could not be routed"
+	}
+	if n < States {
+		return ""
+	}
+	if p.Sizes == nil || p.Sizes.Hot == nil {
+		return "no states: the network could not be solved"
+	}
+	for _, s := range p.Sizes.Hot.States {
+		if s.Skipped == "" {
+			return ""
+		}
+	}
+	return "no states: " + p.Sizes.Hot.States[0].Skipped
+}
+
+// states gives the solved steps of a history, in order.
+func states(h *solve.History) []*solve.State {
+	var list []*solve.State
+	if h == nil {
+		return nil
+	}
+	for _, s := range h.States {
+		if s.Skipped == "" {
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+// cranking reports whether the starter draws current in the step.
+func cranking(s *solve.State) bool {
+	return s.Step.Engine == part.Locked || s.Step.Engine == part.Turning
+}
