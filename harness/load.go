@@ -1,0 +1,88 @@
+// Package harness is the front door of legwork: it reads a draft, plays it
+// through its steps of use, sizes its wires and runs the rules.
+//
+//	d := harness.Load(root.FS(), "truck.draft")              // never nil
+//	r, err := d.Check(ctx, harness.Options{Profile: "road"}) // err: context or program fault only
+//	for f := range r.Findings.AtLeast(diag.Fault) {
+//		fmt.Println(f)
+//	}
+package harness
+
+import (
+	"fmt"
+	"io"
+	"io/fs"
+
+	"legwork/harness/diag"
+	"legwork/harness/draft"
+	"legwork/harness/model"
+)
+
+// maxDraftBytes bounds a draft before it is read: 16 MB.
+const maxDraftBytes = 16 << 20
+
+// Draft is a draft as read: its text, its tree and its model, with every
+// mistake found on the way.
+type Draft struct {
+	Name     string
+	File     *draft.File
+	Model    *model.Model
+	Findings diag.List
+	Err      error // the file could not be read at all; nil otherwise
+}
+
+// Load reads a draft from a file system. It never gives nil: what could not
+// be read is told in Err and Findings.
+func Load(fsys fs.FS, name string) *Draft {
+	src, err := readAll(fsys, name)
+	if err != nil {
+		d := Parse(name, nil)
+		d.Err = fmt.Errorf("reading %s: %w", name, err)
+		d.Findings = diag.List{{
+			Rule: "draft-unreadable", Severity: diag.Fault, At: diag.Span{File: name}, Msg: d.Err.Error(),
+		}}
+		return d
+	}
+	return Parse(name, src)
+}
+
+// Parse reads a draft from memory; name is used in findings.
+func Parse(name string, src []byte) *Draft {
+	file, found := draft.Parse(name, src)
+	m, more := model.Build(file)
+	found = append(found, more...)
+	found.Sort()
+	return &Draft{Name: name, File: file, Model: m, Findings: found}
+}
+
+func readAll(fsys fs.FS, name string) ([]byte, error) {
+	f, err := fsys.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil {
+		return nil, err
+	}
+	if !info.Mode().IsRegular() {
+		return nil, fmt.Errorf("not a regular file")
+	}
+	src, err := io.ReadAll(io.LimitReader(f, maxDraftBytes+1))
+	if err != nil {
+		return nil, err
+	}
+	if len(src) > maxDraftBytes {
+		return nil, fmt.Errorf("larger than 16 MB")
+	}
+	return src, nil
+}
+
+// Source gives the text of the draft for the printing of findings, nil for
+// another file's name.
+func (d *Draft) Source(name string) []byte {
+	if name != d.Name {
+		return nil
+	}
+	return d.File.Src
+}

@@ -1,0 +1,119 @@
+package harness
+
+import (
+	"math"
+
+	"legwork/harness/diag"
+	"legwork/harness/part"
+)
+
+// Margin is the check of one sort that passes, or fails, most narrowly.
+type Margin struct {
+	Check string // what was compared: "voltage drop", "fuse load" ...
+	Name  string // the wire, fuse or device it is about
+	Step  string // step in which it is so, "" where it holds in all
+	diag.Value
+}
+
+// left is the part of the limit that is left; negative when it is passed.
+func (m Margin) left() float64 {
+	if m.Bound == diag.AtLeast {
+		return (m.Got - m.Limit) / math.Max(m.Got, 1e-9)
+	}
+	return (m.Limit - m.Got) / math.Max(m.Limit, 1e-9)
+}
+
+// Margins gives, for each sort of check, the narrowest case; nil where the
+// draft was not solved.
+func (r *Result) Margins() []Margin {
+	if r.Sizes == nil {
+		return nil
+	}
+	var list []Margin
+	for _, all := range [][]Margin{r.dropMargins(), r.wireMargins("ampacity"), r.wireMargins("protection"), r.fuseMargins(), r.pullMargins()} {
+		if tight, ok := narrowest(all); ok {
+			list = append(list, tight)
+		}
+	}
+	return list
+}
+
+func narrowest(all []Margin) (tight Margin, ok bool) {
+	for _, m := range all {
+		if !ok || m.left() < tight.left() {
+			tight, ok = m, true
+		}
+	}
+	return tight, ok
+}
+
+func (r *Result) dropMargins() []Margin {
+	var all []Margin
+	for _, p := range r.Sizes.Drops() {
+		all = append(all, Margin{
+			Check: "voltage drop", Name: p.Device.Name, Step: p.Step.Name,
+			Value: diag.Value{Got: p.DropV, Limit: p.LimitV, Unit: "V", Bound: diag.AtMost},
+		})
+	}
+	return all
+}
+
+// wireMargins looks at one floor of every wire that was judged by it.
+func (r *Result) wireMargins(floor string) []Margin {
+	var all []Margin
+	for _, w := range r.Sizes.Wires {
+		for _, l := range w.Judgement.Limits {
+			if l.Name == floor && !l.Hint && l.Asked > 0 {
+				all = append(all, Margin{
+					Check: floor, Name: "wire " + w.Wire.Number,
+					Value: diag.Value{Got: l.Got, Limit: l.Asked, Unit: l.Unit, Bound: diag.AtLeast},
+				})
+			}
+		}
+	}
+	return all
+}
+
+func (r *Result) fuseMargins() []Margin {
+	var all []Margin
+	for _, f := range r.Sizes.Fuses {
+		if f.RatedA > 0 && f.LoadA > 0 {
+			all = append(all, Margin{
+				Check: "fuse load", Name: f.Device.Name, Step: f.At,
+				Value: diag.Value{Got: f.LoadA, Limit: r.Profile.LoadOfFuse * f.RatedA, Unit: "A", Bound: diag.AtMost},
+			})
+		}
+	}
+	return all
+}
+
+// pullMargins looks at the coils that have to pull in while the starter turns.
+func (r *Result) pullMargins() []Margin {
+	var all []Margin
+	for _, s := range r.Sizes.Hot.States {
+		if s.Skipped != "" || s.Step.Engine != part.Turning {
+			continue
+		}
+		for i, relay := range s.Relay {
+			if relay.Asked && relay.InAboveV > 0 {
+				all = append(all, Margin{
+					Check: "relay pull-in", Name: r.Sizes.Hot.Relays[i].Device.Name, Step: s.Step.Name,
+					Value: diag.Value{Got: relay.Volts, Limit: relay.InAboveV, Unit: "V", Bound: diag.AtLeast},
+				})
+			}
+		}
+	}
+	return all
+}
+
+// NotLookedAt lists what no check of this version covers, so that silence
+// about it is not taken for a pass.
+func NotLookedAt() []string {
+	return []string{
+		"terminal, seal and crimp fit to the wire",
+		"bend, chafe, heat-shield and fuel-line clearance",
+		"charge balance and battery drain over days",
+		"what happens within milliseconds, noise and interference, signal levels",
+		"the heat of a loose or corroded joint",
+	}
+}

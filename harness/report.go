@@ -1,0 +1,126 @@
+package harness
+
+import (
+	"math"
+
+	"legwork/harness/check"
+	"legwork/harness/diag"
+	"legwork/harness/solve"
+)
+
+// Report is the machine-readable outcome of a check. Its field names are part
+// of the promised interface.
+type Report struct {
+	Harness  string         `json:"harness"`
+	Profile  string         `json:"profile"`
+	Findings []diag.Finding `json:"findings"`
+	Accepted []AcceptedLine `json:"accepted"`
+	Guesses  []GuessLine    `json:"guesses"`
+	Skipped  []SkipLine     `json:"skipped_rules"`
+	Wires    []WireLine     `json:"wires"`
+	Steps    []StepLine     `json:"steps"`
+}
+
+// AcceptedLine is a finding that the draft accepts.
+type AcceptedLine struct {
+	Finding diag.Finding `json:"finding"`
+	Reason  string       `json:"reason"`
+}
+
+// GuessLine is a figure that was assumed.
+type GuessLine struct {
+	What   string `json:"what"`
+	Value  string `json:"value"`
+	Source string `json:"source,omitempty"`
+	Line   int    `json:"line,omitempty"`
+}
+
+// SkipLine is a rule that could not run.
+type SkipLine struct {
+	Rule   string `json:"rule"`
+	Reason string `json:"reason"`
+}
+
+// WireLine is one wire as sized.
+type WireLine struct {
+	Number      string  `json:"number"`
+	From        string  `json:"from"`
+	To          string  `json:"to"`
+	Size        string  `json:"size"`
+	AreaMM2     float64 `json:"area_mm2"`
+	LengthM     float64 `json:"length_m"`
+	MaxCurrentA float64 `json:"max_current_a"`
+	DropV       float64 `json:"drop_v"`
+}
+
+// StepLine is one step with the volts of every terminal; null where a
+// terminal floats, with the reason in Floating.
+type StepLine struct {
+	Name      string              `json:"name"`
+	Skipped   string              `json:"skipped,omitempty"`
+	Terminals map[string]*float64 `json:"terminals"`
+	Floating  map[string]string   `json:"floating"`
+}
+
+// Report gives the outcome in machine-readable form. Numbers are rounded to
+// a nanovolt, a microampere or six digits, so that they do not depend on the processor.
+func (r *Result) Report() Report {
+	out := Report{
+		Harness: r.Model.Title, Profile: r.Profile.Name,
+		Findings: append([]diag.Finding{}, r.Findings...),
+		Accepted: []AcceptedLine{}, Guesses: []GuessLine{}, Skipped: []SkipLine{},
+		Wires: []WireLine{}, Steps: []StepLine{},
+	}
+	for _, a := range r.Accepted {
+		out.Accepted = append(out.Accepted, AcceptedLine{a.Finding, a.Reason})
+	}
+	for _, g := range r.Model.Guesses {
+		out.Guesses = append(out.Guesses, GuessLine{g.What, g.Value, g.Source, g.At.Line})
+	}
+	out.Skipped = skipLines(r.Skipped)
+	if r.Sizes == nil {
+		return out
+	}
+	for _, w := range r.Sizes.Wires {
+		out.Wires = append(out.Wires, WireLine{
+			Number: w.Wire.Number, From: w.Wire.From.Shown, To: w.Wire.To.Shown,
+			Size: w.Conductor.Size.Name, AreaMM2: round(w.Conductor.Size.AreaMM2, 1e-4), LengthM: round(w.Conductor.LengthM, 1e-4),
+			MaxCurrentA: round(w.DesignA, 1e-6), DropV: round(w.DropV, 1e-6),
+		})
+	}
+	for _, s := range r.Sizes.Usual.States {
+		out.Steps = append(out.Steps, r.stepLine(s))
+	}
+	return out
+}
+
+func skipLines(list []check.Skip) []SkipLine {
+	lines := []SkipLine{}
+	for _, s := range list {
+		lines = append(lines, SkipLine{s.Rule, s.Reason})
+	}
+	return lines
+}
+
+func (r *Result) stepLine(s *solve.State) StepLine {
+	line := StepLine{Name: s.Step.Name, Skipped: s.Skipped, Terminals: map[string]*float64{}, Floating: map[string]string{}}
+	if s.Skipped != "" {
+		return line
+	}
+	for _, t := range r.Model.Terminals {
+		reading := s.Reading(t)
+		if !reading.OK {
+			line.Terminals[t.Shown] = nil
+			line.Floating[t.Shown] = reading.Reason
+			continue
+		}
+		v := round(reading.Volts, 1e-9)
+		line.Terminals[t.Shown] = &v
+	}
+	return line
+}
+
+// round takes a number to a multiple of a step, and never gives -0.
+func round(v, step float64) float64 {
+	return math.Round(v/step)*step + 0
+}
