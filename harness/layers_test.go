@@ -49,6 +49,7 @@ var outside = []struct {
 	testOnly bool
 }{
 	{module: "github.com/alecthomas/kong", below: "cmd/"},
+	{module: "golang.org/x/term", below: "cmd/"},
 	{module: "github.com/stretchr/testify", testOnly: true},
 	{module: "github.com/google/go-cmp", testOnly: true},
 }
