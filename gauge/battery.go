@@ -77,7 +77,7 @@ var breaking = [...]struct{ upToCCA, mainA, branchA float64 }{
 
 // BreakingCapacity is what the first device after a battery, and one in a
 // branch, must be able to break, in amperes. Above 2200 CCA the battery
-// maker's short-circuit figure is needed and ok is false (source aic).
+// maker's short-circuit figure is needed and ok is false (source breaking-capacity).
 func BreakingCapacity(ccaA float64) (mainA, branchA float64, ok bool) {
 	for _, row := range breaking {
 		if ccaA <= row.upToCCA {

@@ -10,24 +10,26 @@ const (
 	finalPVC = 160 // C, thermoplastic PVC
 )
 
-// families is in order of name. Class temperatures are of the conductor.
+// families is in order of name. Class temperatures are of the conductor;
+// types whose class was not seen stand at the lowest of their standard, so
+// that they can be judged on the careful side.
 var families = [...]Family{
-	{Name: "GPT", TempC: 85, ShortC: finalPVC, Source: "family-gpt", Title: "general purpose, PVC"},
-	{Name: "GTE", TempC: 125, ShortC: finalPVC, Source: "family-memory", Title: "general purpose, thermoplastic elastomer"},
+	{Name: "GPT", TempC: 85, ShortC: finalPVC, Source: "family-pvc", Title: "general purpose, PVC"},
+	{Name: "GTE", TempC: 85, ShortC: finalPVC, Source: "family-least", Title: "general purpose, thermoplastic elastomer"},
 	{Name: "GXL", TempC: 125, ShortC: finalXLP, Source: "family-read", Title: "general purpose, cross-linked polyolefin"},
-	{Name: "HDT", TempC: 85, ShortC: finalPVC, Source: "family-memory", Title: "heavy duty, PVC"},
-	{Name: "HTE", TempC: 125, ShortC: finalPVC, Source: "family-memory", Title: "heavy duty, thermoplastic elastomer"},
+	{Name: "HDT", TempC: 85, ShortC: finalPVC, Source: "family-pvc", Title: "heavy duty, PVC"},
+	{Name: "HTE", TempC: 85, ShortC: finalPVC, Source: "family-least", Title: "heavy duty, thermoplastic elastomer"},
 	{Name: "ISO-A", TempC: 85, ShortC: finalPVC, Source: "iso-class", Title: "temperature class A"},
 	{Name: "ISO-B", TempC: 100, ShortC: finalPVC, Source: "iso-class", Title: "temperature class B"},
 	{Name: "ISO-C", TempC: 125, ShortC: finalPVC, Source: "iso-class", Title: "temperature class C"},
 	{Name: "ISO-D", TempC: 150, ShortC: finalPVC, Source: "iso-class", Title: "temperature class D"},
-	{Name: "SGR", TempC: 85, ShortC: finalPVC, Source: "family-memory", Title: "battery cable, rubber"},
-	{Name: "SGT", TempC: 85, ShortC: finalPVC, Source: "family-memory", Title: "battery cable, PVC"},
+	{Name: "SGR", TempC: 85, ShortC: finalPVC, Source: "family-least", Title: "battery cable, rubber"},
+	{Name: "SGT", TempC: 85, ShortC: finalPVC, Source: "family-pvc", Title: "battery cable, PVC"},
 	{Name: "SGX", TempC: 125, ShortC: finalXLP, Source: "family-agreed", Title: "battery cable, cross-linked polyolefin"},
 	{Name: "STX", TempC: 125, ShortC: finalXLP, Source: "family-agreed", Title: "battery cable, thin wall, cross-linked polyolefin"},
 	{Name: "SXL", TempC: 125, ShortC: finalXLP, Source: "family-agreed", Title: "heavy wall, cross-linked polyolefin"},
-	{Name: "TWE", TempC: 125, ShortC: finalPVC, Source: "family-memory", Title: "thin wall, thermoplastic elastomer"},
-	{Name: "TWP", TempC: 85, ShortC: finalPVC, Source: "family-memory", Title: "thin wall, PVC"},
+	{Name: "TWE", TempC: 85, ShortC: finalPVC, Source: "family-least", Title: "thin wall, thermoplastic elastomer"},
+	{Name: "TWP", TempC: 85, ShortC: finalPVC, Source: "family-pvc", Title: "thin wall, PVC"},
 	{Name: "TXL", TempC: 125, ShortC: finalXLP, Source: "family-read", Title: "thin wall, cross-linked polyolefin"},
 }
 

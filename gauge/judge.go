@@ -82,7 +82,8 @@ func (j Judgement) Limit(name string) (l Limit, ok bool) {
 // ampacity, protection, short circuit, drop and mechanical, each with its
 // working. Floors that rest on figures from memory are marked as hints and
 // decide nothing. It has no side effects and never fails: a floor that cannot
-// be judged stands in NotJudged.
+// be judged stands in NotJudged. A case without size or insulation is never
+// OK.
 func JudgeWire(c WireCase) Judgement { return judge(c, false) }
 
 // Fits reports whether every floor that may decide is met: the OK of
@@ -92,6 +93,11 @@ func Fits(c WireCase) bool { return judge(c, true).OK }
 func judge(c WireCase, quiet bool) Judgement {
 	b := baseOf(c.Size, c.Family)
 	j := Judgement{Case: c, TempC: b.tempC(c.AmbientC, c.HeatA), OK: true, base: b, quiet: quiet}
+	if c.Size.Source == "" || c.Family.Source == "" {
+		j.OK = false
+		j.skip("wire", "size or insulation is not given")
+		return j
+	}
 	j.ampacity()
 	j.protection()
 	j.short()

@@ -38,6 +38,6 @@ var deviceSources = []Source{
 	{"battery-ocv", "Battery state-of-charge tables, rested at 26.7 C: 12.65 V full to 11.89 V empty", read, High, "reading correction 0.024 V per 10 F"},
 	{"reserve-capacity", "Vehicle service bulletin: Ah = 0.6 RC, 40 % usable before no-start", read, High, ""},
 	{"drain-limit", "Vehicle service information: at most RC/4 mA asleep", read, High, ""},
-	{"aic", "ABYC E-11 table V: breaking capacity by CCA", readSecond, High, ""},
+	{"breaking-capacity", "ABYC E-11 table V: breaking capacity by CCA", readSecond, High, ""},
 	{"engage", "ISO 7637 pulse 4 parameters: first sag lasts 15 to 40 ms at 12 V", read, High, ""},
 }

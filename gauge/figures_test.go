@@ -1,0 +1,173 @@
+package gauge
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+var update = flag.Bool("update", false, "write docs/figures.md anew")
+
+// figurePage is docs/figures.md in the making: tables whose last two columns
+// are the source of each row and how far it may be trusted.
+type figurePage struct{ strings.Builder }
+
+func (p *figurePage) table(title, about string, columns ...string) {
+	fmt.Fprintf(p, "\n## %s\n\n%s\n\n| %s | source | confidence |\n|%s\n", title, about, strings.Join(columns, " | "),
+		strings.Repeat("---|", len(columns)+2))
+}
+
+func (p *figurePage) row(key string, cells ...any) {
+	for _, c := range cells {
+		fmt.Fprintf(p, "| %v ", c)
+	}
+	fmt.Fprintf(p, "| %s | %s |\n", key, confidenceOf(key))
+}
+
+func TestFiguresPage(t *testing.T) {
+	p := new(figurePage)
+	p.WriteString("# Figures\n\nEvery figure that legwork carries, with its source and how far it may be trusted. Low and memory figures are\n" +
+		"shown and never decide a size or a verdict. The tables are printed from the program; the sources stand at the end.\n")
+	p.conductors()
+	p.devices()
+	p.practice()
+	p.sources()
+	name := filepath.Join("..", "docs", "figures.md")
+	if *update {
+		require.NoError(t, os.WriteFile(name, []byte(p.String()), 0o644))
+	}
+	have, err := os.ReadFile(name)
+	require.NoError(t, err)
+	require.Equal(t, p.String(), string(have), "stale page: go test ./gauge -run TestFiguresPage -update")
+	for _, line := range strings.Split(p.String(), "\n") {
+		require.NotContains(t, line, "invalid")
+	}
+}
+
+func (p *figurePage) conductors() {
+	p.table("Sizes by gauge", "Least conducting area, and the resistance of a meter at 20 C. 20 AWG and smaller, and 3 AWG, follow the AWG law over the strand lay; they may stand in a draft and are never chosen.",
+		"size", "circular mils", "mm2", "mohm/m")
+	for n := 30; n >= -3; n-- {
+		if s, ok := AWGSize(n); ok {
+			p.row(s.Source, s.Name, fmt.Sprintf("%.0f", s.Cmil()), fmt.Sprintf("%.4g", s.AreaMM2), fmt.Sprintf("%.4g", 1000*s.OhmPerM(20)))
+		}
+	}
+	p.table("Metric sizes", "Largest resistance at 20 C, and the copper it amounts to.", "size", "mohm/m", "mm2 of copper")
+	for _, s := range Ladder(true) {
+		p.row(s.Source, s.Name, fmt.Sprintf("%.4g", 1000*s.OhmPerM(20)), fmt.Sprintf("%.4g", s.AreaMM2))
+	}
+	p.table("Ampacity", "Amperes in air at 30 C by insulation temperature.", "size", "60 C", "75 C", "80 C", "90 C", "105 C", "125 C", "200 C")
+	for _, r := range table5 {
+		cells := []any{AWGName(r.awg)}
+		for _, a := range r.amps {
+			cells = append(cells, a)
+		}
+		p.row("ampacity-33cfr183", cells...)
+	}
+	p.table("Ampacity where the table has none", "0.85 of the heat balance, amperes in air at 30 C, 125 C conductor.", "size", "A")
+	gxl, _ := FamilyOf("GXL")
+	for _, s := range append(smallGauges(), Ladder(true)...) {
+		amps, _ := Ampacity30(s, gxl)
+		p.row("heat-balance", s.Name, fmt.Sprintf("%.3g", amps))
+	}
+	p.table("Bundles", "Factor by conductors loaded together.", "loaded", "factor")
+	for _, b := range []struct {
+		loaded string
+		n      int
+	}{{"1 or 2", 2}, {"3", 3}, {"4 to 6", 4}, {"7 to 24", 7}, {"25 and more", 25}} {
+		p.row("bundle-33cfr183", b.loaded, fmt.Sprintf("%.2f", BundleFactor(b.n)))
+	}
+	p.table("Kinds of insulation", "Class temperature, and highest temperature at the end of a short (source k-factors).", "name", "what", "class C", "short C")
+	for _, f := range families {
+		p.row(f.Source, f.Name, f.Title, f.TempC, f.ShortC)
+	}
+}
+
+func smallGauges() []Size {
+	var out []Size
+	for _, n := range lawAWG {
+		if s, ok := AWGSize(n); ok && n >= 20 {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+func (p *figurePage) devices() {
+	p.table("Fuse resistance", "Regular blade, cold. Warm: x (1 + 0.42 (I/In)^2). Other styles: 56 mV over the rating.", "A", "mohm")
+	for _, r := range bladeOhm {
+		p.row("blade-resistance", r.ratedA, r.mohm)
+	}
+	p.row("blade-resistance", "mini 10", 7.42)
+	p.row("blade-resistance", "maxi 40", 1.4)
+	p.row("blade-resistance", "maxi 50", 1.1)
+	p.table("Fuse series", "Ratings in which a style is made.", "style", "A", "V d.c.", "breaks A")
+	for _, f := range fuseFamilies {
+		p.row(f.source, f.name, strings.Trim(fmt.Sprint(f.ratings), "[]"), f.ratedV, f.breakA)
+	}
+	p.table("Fuse opening", "At a multiple of its rating a fuse holds at least and opens within (seconds; 0: no figure).", "style", "x rating", "holds", "opens")
+	for _, o := range openings {
+		for _, g := range o.gates {
+			p.row(g.Source, o.family, g.Share, g.MinS, g.MaxS)
+		}
+	}
+	p.table("First current of a load", "Over its steady current.", "load", "factor")
+	for _, r := range inrush {
+		p.row(r.source, r.load, r.factor)
+	}
+	p.table("Switch rating", "Nominal rating over steady load.", "load", "12 V", "28 V")
+	for _, r := range switchFactor {
+		p.row("switch-factor", r.load+", "+r.comment, r.at12, r.at28)
+	}
+	p.table("Rested battery", "12 V, 26.7 C.", "V", "charge %")
+	for _, r := range restVolts {
+		p.row("battery-ocv", r.volts, r.percent)
+	}
+	p.table("Breaking capacity", "Of the first device after the battery and of one in a branch.", "up to CCA", "main A", "branch A")
+	for _, r := range breaking {
+		p.row("breaking-capacity", r.upToCCA, r.mainA, r.branchA)
+	}
+	p.table("Mated blade pair", "By blade width, after test; nominal figures only.", "mm", "mohm")
+	for _, r := range connectorPair {
+		p.row("connector-pair", r.bladeMM, r.mohm)
+	}
+}
+
+func (p *figurePage) practice() {
+	p.table("Taken where the draft is silent", "Each one is listed as a guess wherever it counts.", "figure", "value", "unit")
+	for _, d := range Defaults() {
+		p.row(d.Source, d.Name, fmt.Sprintf("%.6g", d.Value), d.Unit)
+	}
+	p.table("Profiles", "Named sets of limits.", "profile", "load of fuse", "chosen at", "fuse over wire", "drop critical", "drop other", "smallest AWG dry / alone")
+	for _, r := range profiles {
+		p.row(r.Source, r.Name, r.LoadOfFuse, r.ChooseAt, r.FuseOverWire, fmt.Sprintf("%.2f %%", 100*r.DropCritical), fmt.Sprintf("%.2f %%", 100*r.DropOther), fmt.Sprintf("%d / %d (%s)", r.SmallestAWG, r.AloneAWG, r.SizeSource))
+	}
+	p.table("First device", "Published rules on its place and rating.", "subject", "limit", "unit", "rule")
+	for _, r := range placements {
+		p.row(r.Source, r.Subject, r.Limit, r.Unit, r.Requirement)
+	}
+	p.table("Colors", "IEC letters and what US shops write (source shop-colors).", "color", "IEC", "shop")
+	for _, c := range colors {
+		p.row(c.Source, c.Name, c.Code, c.Shop)
+	}
+	p.table("Terminals of vehicles", "DIN 72552.", "number", "meaning")
+	for _, r := range din72552 {
+		p.row(r.Source, r.Number, r.Meaning)
+	}
+	p.table("Terminals of relay bases", "ISO 7588; the older number in brackets.", "number", "meaning")
+	for _, r := range iso7588 {
+		p.row(r.Source, r.Number, r.Meaning)
+	}
+}
+
+func (p *figurePage) sources() {
+	p.WriteString("\n## Sources\n\n| key | document | seen | confidence | note |\n|---|---|---|---|---|\n")
+	for _, s := range Sources() {
+		fmt.Fprintf(p, "| %s | %s | %s | %s | %s |\n", s.Key, s.Title, s.Where, s.Confidence, s.Note)
+	}
+}
