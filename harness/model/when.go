@@ -112,7 +112,7 @@ func (b *builder) guessed(f *form, v part.Value) {
 	for i, fig := range v.Setting.Figures {
 		whole := v.Setting.Figures[0].HasDefault
 		if fig.Guess && fig.HasDefault && !v.Set[i] && (v.Said || whole) {
-			b.guess(figureName(v.Setting, i)+" of "+f.name, quantity.Text(v.Nums[i], fig.Dim), fig.Source, v.At)
+			b.guess(figureName(v.Setting, i)+" of "+f.name, quantity.Text(fig.DefaultAt(b.m.SystemV), fig.Dim), fig.Source, v.At)
 		}
 	}
 }

@@ -39,7 +39,7 @@ func alternatorSymbol() Symbol {
 		Half: 4, Columns: 2, Row: LoadRow, Body: Box{X1: -3.2, Y1: -3, X2: 2.4, Y2: 3, Col2: 1},
 		Pins: []SymbolPin{pin("B+", 0, -4), pinAt("S", 0, 3.6, -4), pinAt("D+", 1, 0, -4), pinAt("W", 1, 0, 4), pin("-", 0, 4)},
 		Strokes: []Stroke{
-			stroke(Unit, Point{X: -3.2, Y: -3}, at(1, 2.4, 3)), line(0, -4, 0, -1.9), line(0, 1.9, 0, 4), circle(0, 0, 1.9),
+			stroke(Unit, Point{X: -3.2, Y: -3}, at(1, 2.4, 3)), line(0, -4, 0, -1.9), line(0, 1.9, 0, 4), line(3.6, -4, 3.6, -3), stroke(Thin, at(1, 0, 4), at(1, 0, 3)), circle(0, 0, 1.9),
 			text("G", 0, 0.1), text("3~", 0, 1.35), stroke(Thin, at(1, 0, -4), at(1, 0, 0)), stroke(Thin, Point{X: 1.9}, at(1, 0, 0)),
 			fill(3.6, -0.8, 3.6, 0.8, 5, 0), line(5, -0.8, 5, 0.8),
 		},

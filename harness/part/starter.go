@@ -66,7 +66,7 @@ func starterSymbol() Symbol {
 		Half: 4, Columns: 2, Row: LoadRow, Body: Box{X1: -3.2, Y1: -3.2, X2: 2.6, Y2: 3.2, Col2: 1},
 		Pins: []SymbolPin{pin("B", 0, -4), pin("R", 2.4, -4), pinAt("S", 1, 0, -4), pin("M", -2.4, 4), pin("-", 0, 4)},
 		Strokes: []Stroke{
-			stroke(Unit, Point{X: -3.2, Y: -3.2}, at(1, 2.6, 3.2)), line(0, -4, 0, -2.7), dot(0, -2.7, 0.2), blade(0, -2.7, -1, -0.9),
+			stroke(Unit, Point{X: -3.2, Y: -3.2}, at(1, 2.6, 3.2)), line(0, -4, 0, -2.7), line(2.4, -4, 2.4, -3.2), line(-2.4, 4, -2.4, 3.2), dot(0, -2.7, 0.2), blade(0, -2.7, -1, -0.9),
 			closed(0, -2.7, -0.1, -0.65), line(0, -0.7, 0, -0.2), circle(0, 1.2, 1.4), text("M", 0, 1.65), line(0, 2.6, 0, 4),
 			stroke(Thin, at(1, 0, -4), at(1, 0, -1.9)), stroke(Rect, at(1, -1.6, -1.9), Point{X: 3.2, Y: 1.5}),
 			stroke(Thin, at(1, 0, -0.4), at(1, 0, 2.9)), stroke(Thin, Point{Y: 2.9}, at(1, 0, 2.9)),
