@@ -36,11 +36,12 @@ func (b *builder) buildCircuits() {
 			"color": func(c *cursor, w draft.Item) { b.colorBehind(c, w, f.owner, &circuit.Color) },
 		}
 		f.bare = familyWord(&circuit.Family)
-		f.expected = familyNames()
+		f.expected = familyNames
 		b.read(f, c)
-		values := b.orDefault(f, circuit.At)
-		circuit.Size, circuit.Sized, _ = b.sizeOf(values, f.owner)
-		circuit.DropFrac = values[2].Nums[0] / 100
+		circuit.Size, circuit.Sized, _ = b.sizeOf(f)
+		if drop := b.said(f, 2); drop != nil {
+			circuit.DropFrac = drop.Nums[0] / 100
+		}
 		b.m.Circuits = append(b.m.Circuits, circuit)
 		b.circuit[s] = circuit
 	}
@@ -94,22 +95,35 @@ func familyNames() []string {
 	return names
 }
 
-// sizeOf gives the size among the first two values: in AWG or in mm2.
-func (b *builder) sizeOf(values []part.Value, owner string) (s gauge.Size, sized bool, at diag.Span) {
-	awg, metric := values[0], values[1]
-	if awg.Said && metric.Said {
-		b.say(duplicateRule, metric.At, "%s has two sizes", owner)
+// said gives the i-th setting of a form if the draft says it, and lists it as
+// a guess if it is marked as one.
+func (b *builder) said(f *form, i int) *part.Value {
+	for k := range f.values {
+		if v := &f.values[k]; v.Setting == &f.settings[i] {
+			b.guessed(f, *v)
+			return v
+		}
+	}
+	return nil
+}
+
+// sizeOf gives the size among the first two settings: in AWG or in mm2.
+func (b *builder) sizeOf(f *form) (s gauge.Size, sized bool, at diag.Span) {
+	awg, metric := b.said(f, 0), b.said(f, 1)
+	if awg != nil && metric != nil {
+		b.say(duplicateRule, metric.At, "%s has two sizes", f.owner)
 	}
 	switch {
-	case awg.Said && len(awg.Set) > 0 && awg.Set[0]:
+	case awg != nil:
 		n := int(awg.Nums[0])
 		if s, sized = gauge.AWGSize(n); !sized {
-			b.say(rangeRule, awg.At, "%s: %s is not made as stranded cable; nearest is %s", owner, gauge.AWGName(n), nearestSize(gauge.AWGAreaMM2(n), false))
+			b.say(rangeRule, awg.At, "%s: %s is not made as stranded cable; nearest is %s", f.owner, gauge.AWGName(n), nearestSize(gauge.AWGAreaMM2(n), false))
 		}
 		return s, sized, awg.At
-	case metric.Said && len(metric.Set) > 0 && metric.Set[0]:
-		if s, sized = gauge.MetricSize(metric.Nums[0]); !sized {
-			b.say(rangeRule, metric.At, "%s: no cable of %s; nearest is %s", owner, quantity.Text(metric.Nums[0], quantity.Area), nearestSize(metric.Nums[0], true))
+	case metric != nil:
+		mm2 := metric.Nums[0]
+		if s, sized = gauge.MetricSize(mm2); !sized {
+			b.say(rangeRule, metric.At, "%s: no cable of %s; nearest is %s", f.owner, quantity.Text(mm2, quantity.Area), nearestSize(mm2, true))
 		}
 		return s, sized, metric.At
 	}

@@ -17,7 +17,7 @@ type form struct {
 	label    *string                              // nil: it takes no label
 	words    map[string]func(*cursor, draft.Item) // named words besides the settings; the cursor stands behind the word
 	bare     func(draft.Item, string) bool        // other bare words: colors, families
-	expected []string                             // what bare takes, for the nearest word
+	expected func() []string                      // what bare takes, for the nearest word
 	names    func() []string                      // names that a free word may be
 	values   []part.Value
 	given    map[*part.Setting]diag.Span
@@ -165,7 +165,11 @@ func (f *form) vocabulary() []string {
 	if f.takesSteps() {
 		rest = append(rest, "when")
 	}
-	return append(append(words, rest...), f.expected...)
+	words = append(words, rest...)
+	if f.expected != nil {
+		words = append(words, f.expected()...)
+	}
+	return words
 }
 
 // newValue is a setting with nothing given yet.

@@ -52,8 +52,8 @@ func TestSmallDraft(t *testing.T) {
 	require.Len(t, m.Places, 4)
 	require.Len(t, m.Legs, 3)
 	require.InDelta(t, 9.5*0.3048, m.Legs[2].LengthM, 1e-9) // 9ft6in
-	require.Len(t, m.Devices, 18) // 3 studs, 5 fuses, 3 machines, box, key, 2 relays, pump, controller, plug
-	require.Len(t, m.Wires, 20) // 10 + 3 + 6 and the strap
+	require.Len(t, m.Devices, 18)                           // 3 studs, 5 fuses, 3 machines, box, key, 2 relays, pump, controller, plug
+	require.Len(t, m.Wires, 20)                             // 10 + 3 + 6 and the strap
 	require.Equal(t, "M10", device(t, m, "E1").Thread)
 	require.Equal(t, "block", device(t, m, "E1").BoltedTo.Name)
 	require.Equal(t, "dash", device(t, m, "F3").Spot.Place.Name, "a fuse in a box is where the box is")

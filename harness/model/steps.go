@@ -93,8 +93,13 @@ func (b *builder) buildStep(s *draft.Stmt, given *nameSet) {
 // placeStep puts a changed step back, or an added one behind another.
 func (b *builder) placeStep(step Step, at, after int) {
 	switch {
-	case at >= 0:
+	case at >= 0 && (after < 0 || after == at):
 		b.m.Steps[at] = step
+	case at >= 0: // moves: steps between close up
+		if after > at {
+			after--
+		}
+		b.m.Steps = slices.Insert(slices.Delete(b.m.Steps, at, at+1), after+1, step)
 	case len(b.m.Steps) == maxSteps:
 		b.say(limitRule, step.At, "step %s is one too many; at most %d steps", step.Name, maxSteps)
 	case after < 0:
@@ -111,8 +116,8 @@ func (b *builder) stepLike(c *cursor, w draft.Item, step *Step, after int) int {
 	}
 	step.Key, step.Engine = b.m.Steps[i].Key, b.m.Steps[i].Engine
 	b.like[step.Name] = b.m.Steps[i].Name
-	if after < 0 {
-		return i
+	if after < 0 && step.Added && b.stepAt(step.Name) < 0 {
+		return i // an added step comes behind the one that it is like
 	}
 	return after
 }

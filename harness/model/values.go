@@ -61,7 +61,7 @@ func figureName(s *part.Setting, i int) string {
 // orDefault gives every setting that was not given its default, in the order
 // of the kind, lists guesses, and reports what has to be said.
 func (b *builder) orDefault(f *form, at diag.Span) []part.Value {
-	var all []part.Value
+	all := make([]part.Value, 0, len(f.settings)+len(f.values))
 	for i := range f.settings {
 		s := &f.settings[i]
 		said := false

@@ -38,12 +38,12 @@ func (b *builder) buildWire(s wireStmt) {
 	known := b.declare(b.numSet, number, what, w.At)
 	owner := what + " " + number
 	ends := b.readEnds(w, c, owner, s.stmt.Bad)
-	values, broken := b.readWireSettings(w, c, owner)
-	w.Size, w.Sized, w.SizeAt = b.sizeOf(values, owner)
-	if length := values[2]; length.Said && length.Set[0] {
+	f := b.readWireSettings(w, c, owner)
+	w.Size, w.Sized, w.SizeAt = b.sizeOf(f)
+	if length := b.said(f, 2); length != nil {
 		w.LengthM, w.LengthAt = length.Nums[0], length.At
 	}
-	if !broken {
+	if !f.broken {
 		b.needed(w, owner)
 	}
 	if ends && b.endsFit(w, owner) {
@@ -165,7 +165,7 @@ func (b *builder) needed(w *Wire, owner string) {
 	}
 }
 
-func (b *builder) readWireSettings(w *Wire, c *cursor, owner string) ([]part.Value, bool) {
+func (b *builder) readWireSettings(w *Wire, c *cursor, owner string) *form {
 	f := &form{owner: owner, name: owner, settings: wireSettings, label: &w.Label}
 	family := familyWord(&w.Family)
 	f.bare = func(it draft.Item, word string) bool {
@@ -182,12 +182,12 @@ func (b *builder) readWireSettings(w *Wire, c *cursor, owner string) ([]part.Val
 		w.Color = color
 		return true
 	}
-	f.expected = slices.Concat(familyNames(), colorWords())
+	f.expected = func() []string { return slices.Concat(familyNames(), colorWords()) }
 	f.words = map[string]func(*cursor, draft.Item){
 		"via": func(c *cursor, v draft.Item) { b.readVia(w, c, v, owner) },
 	}
 	b.read(f, c)
-	return b.orDefault(f, w.At), f.broken
+	return f
 }
 
 // readVia reads the places that a wire has to pass, in order.
