@@ -107,6 +107,9 @@ func (k *Kind) TerminalsOf(d *Device) []Terminal {
 	var out []Terminal
 	for _, t := range k.Terminals {
 		if k.Fits == nil || k.Fits(d, t.Name) {
+			if k.Bolted != nil && k.Bolted(d) {
+				t.Landing = Post
+			}
 			out = append(out, t)
 		}
 	}

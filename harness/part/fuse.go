@@ -20,6 +20,7 @@ var _ = define(Kind{
 		{Name: "1", Aliases: []string{"LINE"}, Doc: "side of the source"},
 		{Name: "2", Aliases: []string{"LOAD"}, Doc: "side of the load"},
 	},
+	Bolted:   func(d *Device) bool { return d.Word("style") == "bolt-down" },
 	Stamp:    func(d *Device, s *Stamper) { s.Add(FuseElement, "1", "2", fuseLaw(d, s, d.Word("style")), s.All()) },
 	Symbol:   fuseSymbol(),
 	Protects: func(d *Device) []Fuse { return protects(d, d.Word("style")) },

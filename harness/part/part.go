@@ -43,6 +43,10 @@ type Kind struct {
 	// Fits reports whether the device as set has the fixed terminal; nil: it has all of them.
 	Fits func(d *Device, terminal string) bool
 
+	// Bolted reports whether the device as set has posts for its fixed
+	// terminals (a bolt-down fuse); nil: they land as declared.
+	Bolted func(d *Device) bool
+
 	// Assumes lists what is taken for granted when the draft is silent and no
 	// default of a figure says it.
 	Assumes func(d *Device) []Assumption
