@@ -36,12 +36,12 @@ func (l *line) openComma() {
 	}
 }
 
-// semicolon takes a semicolon at pos: stop is true when it ends the statement,
-// again when another statement follows in the same line.
-func (l *line) semicolon(hasHead bool) (stop, again bool) {
+// semicolon takes a semicolon at pos and reports whether another statement
+// follows in the same line.
+func (l *line) semicolon(hasHead bool) (again bool) {
 	c, _, _ := l.look(l.pos)
 	if c != ';' {
-		return false, false
+		return false
 	}
 	from := l.pos
 	for c == ';' {
@@ -53,12 +53,12 @@ func (l *line) semicolon(hasHead bool) (stop, again bool) {
 	switch {
 	case rest == "" || rest[0] == '#':
 		l.fault(from, l.pos, `a statement ends with its line, without ";"`)
-		return false, false
+		return false
 	case !hasHead:
 		l.fault(from, l.pos, `a word is expected before this ";"`)
-		return false, false
+		return false
 	}
 	l.fault(from, l.pos, `one statement is one line: a new line is expected instead of ";"`)
 	l.touched()
-	return true, true
+	return true
 }

@@ -59,12 +59,12 @@ func (p *parser) level(indent string) (level int, ok bool) {
 	switch {
 	case tabs > 0 && tabs < width:
 		p.line.fault(0, len(indent), "tabs and blanks are mixed in this indent: use one of them in the whole file")
-		return v.guess(tabs, width-tabs), false
+		return v.guess(indent), false
 	case width > 0 && v.kind == 0:
 		v.kind = kind
 	case width > 0 && v.kind != kind:
 		p.otherKind(len(indent))
-		return v.guess(tabs, width-tabs), false
+		return v.guess(indent), false
 	}
 	return p.byDepth(width)
 }
@@ -76,7 +76,7 @@ func (p *parser) byDepth(width int) (level int, ok bool) {
 	if top < 0 || width < v.depth[0] {
 		v.set(0, width)
 		if width > 0 {
-			p.line.fault(0, p.line.pos, "the first statement of a draft is not indented")
+			p.line.fault(0, p.line.indent, "the first statement of a draft is not indented")
 		}
 		return 0, width == 0
 	}
@@ -91,7 +91,7 @@ func (p *parser) byDepth(width int) (level int, ok bool) {
 	case top < len(v.open)-1 || v.odd == width:
 		return p.unseen(top, width)
 	case top == maxLevel:
-		p.line.fault(0, p.line.pos, "this indent is too deep: a draft has 4 levels of indent")
+		p.line.fault(0, p.line.indent, "this indent is too deep: a draft has 4 levels of indent")
 		return top, false
 	}
 	v.set(top+1, width)
@@ -107,7 +107,7 @@ func (p *parser) unseen(top, width int) (level int, ok bool) {
 			seen = append(seen, strconv.Itoa(d))
 		}
 	}
-	p.line.fault(0, p.line.pos, "an indent of "+strconv.Itoa(width)+
+	p.line.fault(0, p.line.indent, "an indent of "+strconv.Itoa(width)+
 		" lines up with nothing above: expected "+strings.Join(seen, " or "))
 	v.depth = v.depth[:top+1]
 	v.odd = width
@@ -127,21 +127,30 @@ func (v *levels) set(level, width int) {
 	v.odd = 0
 }
 
-// guess gives the level of an indent of the wrong kind: a tab is a level, and
-// blanks are counted by the unit that the file shows.
-func (v *levels) guess(tabs, blanks int) int {
-	if v.unit == 0 && blanks > 0 {
-		v.unit = blanks
+// guess gives the level of an indent with tabs in a file of blanks, or the
+// other way about. A tab goes to the next level; blanks are counted by the
+// unit that the file shows.
+func (v *levels) guess(indent string) int {
+	tabs := strings.Count(indent, "\t")
+	if tabs == 0 && v.unit == 0 {
+		v.unit = len(indent)
 	}
-	unit := v.unit
+	unit := max(v.unit, 1)
 	if v.kind == ' ' && len(v.depth) > 1 && v.depth[1] > v.depth[0] {
 		unit = v.depth[1] - v.depth[0]
 	}
-	level := tabs
-	if unit > 0 && (tabs == 0 || v.kind == ' ') {
-		level += (blanks + unit - 1) / unit
+	width := 0
+	for _, c := range indent {
+		width++
+		if c == '\t' {
+			width = (width + unit - 1) / unit * unit
+		}
 	}
-	level = min(level, len(v.open), maxLevel)
+	level := width / unit
+	if v.kind == '\t' && tabs > 0 {
+		level = tabs
+	}
+	level = min(max(level, 1), len(v.open), maxLevel)
 	if level == len(v.depth) {
 		v.set(level, -1)
 	}

@@ -1,10 +1,6 @@
 package draft
 
-import (
-	"strings"
-
-	"legwork/harness/diag"
-)
+import "strings"
 
 // line reads one line of a draft. It is used again for the next one.
 type line struct {
@@ -14,6 +10,7 @@ type line struct {
 	base    int    // byte offset of s in the file
 	num     int
 	pos     int
+	indent  int  // bytes before the first character that is no blank
 	ascii   bool // every character is one byte
 	plain   bool // no control character either: strings need no closer look
 	quiet   bool // findings are not listed
@@ -26,6 +23,7 @@ type line struct {
 	commaAt        int
 	faultsAtComma  int
 	wantBlank      bool   // a name ended right here without a blank
+	broken         bool   // a quote is missing: the rest of the line was not read
 	closers        string // closing brackets whose opening one was answered
 
 	items []Item
@@ -41,7 +39,7 @@ type line struct {
 // start makes the reader ready for a line.
 func (l *line) start(text string, base, num int) {
 	l.s, l.base, l.num, l.pos = text, base, num, 0
-	l.faults, l.comment, l.quiet = 0, "", false
+	l.faults, l.comment, l.quiet, l.broken = 0, "", false, false
 	l.curOff, l.curCol, l.controls = 0, 1, 0
 	l.ascii, l.plain = true, true
 	for i := 0; i < len(text); i++ {
@@ -77,6 +75,7 @@ func (l *line) indentEnd() int {
 		}
 		l.pos += n
 	}
+	l.indent = l.pos
 	return l.pos
 }
 
@@ -100,8 +99,7 @@ func (l *line) blanks() bool {
 		case c == ' ' || c == '\t':
 			l.pos += n
 		case isControl(c):
-			l.control(l.pos, c)
-			l.pos++
+			l.pos += l.control(l.pos, c)
 		default:
 			return l.pos > start
 		}
@@ -120,21 +118,24 @@ func (l *line) statement() (st Stmt, more bool) {
 		if l.pos >= len(l.s) {
 			break
 		}
-		if l.remark(blank, st.Head.Text()) {
-			break
+		at := l.pos
+		if c := l.s[at]; !wchars[c] || c == '-' || c == '/' {
+			if l.remark(blank, st.Head.Text()) {
+				break
+			}
+			hasHead := len(st.Head.Parts) > 0
+			if more = l.semicolon(hasHead); more {
+				break
+			}
+			if l.pos != at || l.comma(hasHead) || l.sign() {
+				l.wantBlank = false
+				continue
+			}
 		}
-		if stop, again := l.semicolon(len(st.Head.Parts) > 0); stop {
-			more = again
-			break
-		}
-		if l.comma(len(st.Head.Parts) > 0) || l.sign() {
-			l.wantBlank = false
-			continue
-		}
-		from, before := l.pos, l.faults
+		before := l.faults
 		r := l.ref()
-		if l.wantBlank && !blank {
-			l.fault(from, l.pos, "a blank is expected before "+quoted(l.s[from:l.pos]))
+		if l.wantBlank && !blank && !l.broken {
+			l.fault(at, l.pos, "a blank is expected before "+quoted(l.s[at:l.pos]))
 		}
 		l.wantBlank = true
 		if len(r.Parts) == 0 {
@@ -159,39 +160,4 @@ func (l *line) statement() (st Stmt, more bool) {
 		st.At.End, st.At.EndOff = l.col(end), l.base+end
 	}
 	return st, more
-}
-
-// head answers a first word that the grammar does not allow.
-func (l *line) head(r Ref) {
-	if len(r.Parts) > 1 {
-		from := r.At.Off - l.base
-		l.fault(from, from+len(r.Raw), "a line begins with one word that says what it is, such as wire: "+
-			quoted(r.Raw)+" has a period")
-	}
-}
-
-// add makes a reference the next member of the open list, or a new item.
-func (l *line) add(r Ref, bad bool) {
-	one := [1]Ref{r}
-	if !l.afterComma || len(l.items) == 0 {
-		l.items = append(l.items, Item{
-			Raw: r.Raw, Quoted: r.Quoted(), Text: r.Text(), List: l.refSlab.copyOf(one[:]), At: r.At, Bad: bad,
-		})
-		return
-	}
-	it := &l.items[len(l.items)-1]
-	it.List = append(it.List, r)
-	it.At.End, it.At.EndOff = r.At.End, r.At.EndOff
-	it.Raw = l.s[it.At.Off-l.base : it.At.EndOff-l.base]
-	it.Text, it.Quoted = it.Raw, false
-	it.Bad = it.Bad || bad
-	l.afterComma = false
-}
-
-// at is the span of a reference that ends at pos.
-func (l *line) at(from, col int) diag.Span {
-	return diag.Span{
-		File: l.name, Line: l.num, Col: col, End: l.col(l.pos),
-		Off: l.base + from, EndOff: l.base + l.pos,
-	}
 }

@@ -62,7 +62,9 @@ type parser struct {
 	levels levels
 	line   line
 	stmts  slab[Stmt]
-	count  int // items so far
+	count  int  // items so far
+	merge  bool // between merge markers
+	unread bool // in the second version: its mistakes count, its statements do not
 }
 
 // run reads every line of the text.
@@ -96,14 +98,14 @@ func (p *parser) read(text string, off int) {
 		l.quiet = true
 	}
 	out := &p.file.Lines[len(p.file.Lines)-1]
-	if p.noStatement() {
+	if p.noStatement(off) {
 		out.Bad = true
 		return
 	}
 	l.pos = l.indentEnd()
 	p.statements(out)
 	out.Comment = l.comment
-	out.Bad = l.faults > 0
+	out.Bad = l.faults > 0 || p.unread
 }
 
 // statements reads the statement of a line into the tree; where a semicolon
@@ -120,6 +122,9 @@ func (p *parser) statements(out *Line) {
 		if p.count += len(st.Items) + 1; p.count > maxItems {
 			p.tooMany()
 			return
+		}
+		if p.unread {
+			continue
 		}
 		s := p.stmts.one(st)
 		if out.Stmt == nil {
@@ -138,10 +143,19 @@ func (p *parser) tooMany() {
 	l.fault(0, 1, "the draft is too long: from here on nothing is read (at most 2,000,000 words)")
 }
 
-// noStatement answers a line that is a whole mistake by itself.
-func (p *parser) noStatement() bool {
+// noStatement answers a line, which starts at byte off, that is a whole
+// mistake by itself. Of two versions to be merged the first one counts, so
+// that no name is found twice.
+func (p *parser) noStatement(off int) bool {
 	l := &p.line
 	if n := mergeMarker(l.s); n > 0 {
+		switch l.s[0] {
+		case '<':
+			p.merge = bytes.Contains(p.file.Src[off:], []byte("\n>>>>>>>"))
+		case '>':
+			p.merge = false
+		}
+		p.unread = p.merge && l.s[0] != '<'
 		l.fault(0, n, "a merge marker was left here: keep one of the two versions and delete this line")
 		return true
 	}

@@ -100,7 +100,7 @@ func (l *line) mispaired(from int) bool {
 		return false
 	}
 	l.fault(from, from+1, "this quote has no partner: a quote is missing in this line")
-	l.pos = len(l.s)
+	l.pos, l.broken = len(l.s), true
 	return true
 }
 
@@ -130,8 +130,7 @@ func (l *line) wrongQuotes() string {
 			_, m := utf8.DecodeLastRuneInString(l.s[:after])
 			end = after - m
 		}
-	} else if i := strings.IndexAny(l.s[from+n:], curly+`"`); i >= 0 {
-		end = from + n + i
+	} else if end = l.curlyEnd(from + n); end > 0 {
 		_, m := utf8.DecodeRuneInString(l.s[end:])
 		after = end + m
 	}
@@ -149,6 +148,25 @@ func (l *line) wrongQuotes() string {
 	l.swap(from, after, "a text stands between straight double quotes, not "+name+" ones",
 		`"`+strings.ReplaceAll(text, `"`, `""`)+`"`)
 	return text
+}
+
+// curlyEnd gives the offset of the quote that closes a text begun with a
+// curly one before from, negative when there is none: the first curly one, or
+// a straight one at the end of a word before it.
+func (l *line) curlyEnd(from int) int {
+	end := strings.IndexAny(l.s[from:], curly)
+	if end < 0 {
+		end = len(l.s) - from
+	}
+	for at, c := range []byte(l.s[from : from+end]) {
+		if c == '"' && !glued(l.s[from+at+1:]) {
+			return from + at
+		}
+	}
+	if from+end == len(l.s) {
+		return -1
+	}
+	return from + end
 }
 
 // singleEnd gives the offset after the single quote that closes a text begun

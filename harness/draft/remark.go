@@ -73,7 +73,7 @@ func (l *line) text(from, to int) {
 		case r == utf8.RuneError && n == 1:
 			n = l.notText(at)
 		case r < 0x80 && isControl(byte(r)):
-			l.control(at, byte(r))
+			n = l.control(at, byte(r))
 		case r >= 0x80 && unicode.Is(unicode.Cc, r):
 			l.fault(at, at+n, "a control character ("+codePoint(r)+") stands here: delete it")
 		case unicode.Is(unicode.Bidi_Control, r):
@@ -99,15 +99,21 @@ func (l *line) notText(at int) int {
 // isControl reports whether a character is a control that no draft may hold.
 func isControl(c byte) bool { return c < ' ' && c != '\t' || c == 0x7f }
 
-// control names a control character, each kind once a line.
-func (l *line) control(at int, c byte) {
+// control names a control character, each kind once a line, and gives its
+// length: a terminal escape takes its sequence with it.
+func (l *line) control(at int, c byte) int {
+	n := 1
+	if c == 0x1b && at+1 < len(l.s) && l.s[at+1] == '[' {
+		args := strings.TrimLeft(l.s[at+2:], "0123456789;")
+		n = min(len(l.s)-len(args)+1, len(l.s)) - at
+	}
 	bit := uint32(1) << (c & 31)
 	if c == 0x7f {
 		bit = 1 << '\t'
 	}
 	if l.controls&bit != 0 {
 		l.faults++
-		return
+		return n
 	}
 	l.controls |= bit
 	name := map[byte]string{
@@ -117,5 +123,6 @@ func (l *line) control(at int, c byte) {
 	if name == "" {
 		name = "control character"
 	}
-	l.swap(at, at+1, "a "+name+" ("+codePoint(rune(c))+") stands here: delete it", "")
+	l.swap(at, at+n, "a "+name+" ("+codePoint(rune(c))+") stands here: delete it", "")
+	return n
 }

@@ -93,11 +93,15 @@ func (l *line) warn(from, to int, msg string) {
 }
 
 // quoted shows text from the draft inside a message: kept short, hidden
-// characters as their code points.
+// characters as their code points, in quotes unless it begins with one.
 func quoted(text string) string {
 	const most = 24
 	var b strings.Builder
-	b.WriteByte('"')
+	quote := `"`
+	if len(text) > 1 && text[0] == '"' {
+		quote = ""
+	}
+	b.WriteString(quote)
 	n := 0
 	for _, r := range text {
 		if n++; n > most {
@@ -110,7 +114,7 @@ func quoted(text string) string {
 		}
 		b.WriteRune(r)
 	}
-	b.WriteByte('"')
+	b.WriteString(quote)
 	return b.String()
 }
 

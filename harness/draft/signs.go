@@ -57,7 +57,11 @@ func (l *line) sign() bool {
 			return false
 		}
 		l.pos += n
-		l.fault(from, l.pos, operatorText(l.s[from:l.pos]))
+		msg := operatorText(l.s[from:l.pos])
+		if c == ':' && strings.TrimSpace(l.s[l.pos:]) == "" {
+			msg = `what belongs to a line is indented below it, without ":"`
+		}
+		l.fault(from, l.pos, msg)
 	}
 	l.touched()
 	return true

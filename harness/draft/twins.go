@@ -2,7 +2,6 @@ package draft
 
 import (
 	"strings"
-	"unicode"
 	"unicode/utf8"
 )
 
@@ -111,42 +110,20 @@ func article(name string) string {
 	return "a " + name
 }
 
-// alike pairs Cyrillic and Greek letters with the Latin ones that they look
-// like.
-const alike = "АA ВB ЕE КK МM НH ОO РP СC ТT ХX УY аa еe оo рp сc хx уy ЅS ІI ЈJ ѕs іi јj " +
-	"ΑA ΒB ΕE ΖZ ΗH ΙI ΚK ΜM ΝN ΟO ΡP ΤT ΥY ΧX οo νv"
-
-// scripts names letters of another script that stand in a word for Latin
-// ones. A word that can only be of the other script is left alone, and so are
-// the unit signs for ohm and micro.
-func (l *line) scripts(from int, text string) string {
-	for _, r := range text {
-		if r >= 0x80 && unicode.IsLetter(r) && !strings.ContainsRune(alike, r) && !unicode.Is(unicode.Latin, r) {
-			return text
+// fullWidth names a run of full-width word characters, typed in one go, and
+// gives its length.
+func (l *line) fullWidth() int {
+	from, at := l.pos, l.pos
+	was := len(l.buf)
+	for at < len(l.s) {
+		c, n, t := l.look(at)
+		if t == nil || t.name != fullWidth[0].name || !wchars[c] {
+			break
 		}
+		l.buf = append(l.buf, c)
+		at += n
 	}
-	var b strings.Builder
-	for off, r := range l.s[from:l.pos] {
-		i := -1
-		if r >= 0x80 {
-			i = strings.IndexRune(alike, r)
-		}
-		if i < 0 {
-			continue
-		}
-		n := utf8.RuneLen(r)
-		want := alike[i+n : i+n+1]
-		script := "Cyrillic"
-		if unicode.Is(unicode.Greek, r) {
-			script = "Greek"
-		}
-		l.swap(from+off, from+off+n, quoted(string(r))+" is a "+script+" letter: expected the Latin "+quoted(want), want)
-		b.WriteRune(r)
-		b.WriteString(want)
-	}
-	pairs := strings.Split(b.String(), "")
-	if len(pairs) == 0 {
-		return text
-	}
-	return strings.NewReplacer(pairs...).Replace(text)
+	want := string(l.buf[was:])
+	l.swap(from, at, quoted(l.s[from:at])+" is of full-width characters: expected "+quoted(want), want)
+	return at - from
 }

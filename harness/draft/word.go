@@ -72,6 +72,8 @@ func (l *line) carefulWord(from int) string {
 		switch {
 		case t != nil && strings.Contains(strays, t.want) && t.want != "":
 			l.fault(l.pos, l.pos+n, l.unknown(l.pos))
+		case t != nil && t.name == fullWidth[0].name:
+			n = l.fullWidth()
 		case t != nil:
 			l.twin(l.pos, n, t)
 			l.buf = append(l.buf, t.want...)
@@ -80,7 +82,7 @@ func (l *line) carefulWord(from int) string {
 		case wchars[c]:
 			l.buf = append(l.buf, c)
 		case isControl(c):
-			l.control(l.pos, c)
+			n = l.control(l.pos, c)
 		default:
 			n = l.stray(c)
 		}
