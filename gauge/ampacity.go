@@ -89,7 +89,7 @@ func columnFor(tempC float64) float64 {
 // 0.85 of the heat balance. A class between two columns takes the lower one,
 // together with its temperature.
 func baseOf(s Size, f Family) base {
-	conf := confidenceOf(f.Source)
+	conf := f.Confidence()
 	if col := columnFor(f.TempC); !s.Metric && col > 0 {
 		if amps, ok := TableAmps(s.AWG, col); ok {
 			return base{s, amps, col, true, min(confidenceOf("ampacity-33cfr183"), conf)}

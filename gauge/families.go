@@ -54,5 +54,8 @@ func FamilyFor(s Size) Family {
 	return f
 }
 
+// Confidence is how far the class temperature of the family may be trusted.
+func (f Family) Confidence() Confidence { return confidenceOf(f.Source) }
+
 // Families lists every kind of insulation by name.
 func Families() []Family { return slices.Clone(families[:]) }

@@ -88,6 +88,11 @@ func (p *figurePage) conductors() {
 	}
 }
 
+// plain prints six digits without an exponent.
+func plain(v float64) string {
+	return strings.TrimSuffix(strings.TrimRight(fmt.Sprintf("%.6f", v), "0"), ".")
+}
+
 func smallGauges() []Size {
 	var out []Size
 	for _, n := range lawAWG {
@@ -109,6 +114,18 @@ func (p *figurePage) devices() {
 	p.table("Fuse series", "Ratings in which a style is made.", "style", "A", "V d.c.", "breaks A")
 	for _, f := range fuseFamilies {
 		p.row(f.source, f.name, strings.Trim(fmt.Sprint(f.ratings), "[]"), f.ratedV, f.breakA)
+	}
+	p.table("Fuse colors", "The printed figure rules.", "style", "A", "color")
+	for _, style := range []string{"blade", "maxi", "cartridge"} {
+		key := "fuse-colors"
+		if style == "cartridge" {
+			key = "fuse-colors-memory"
+		}
+		for _, a := range FuseSeries(style) {
+			if color, _, ok := FuseColor(style, a); ok {
+				p.row(key, style, a, color)
+			}
+		}
 	}
 	p.table("Fuse opening", "At a multiple of its rating a fuse holds at least and opens within (seconds; 0: no figure).", "style", "x rating", "holds", "opens")
 	for _, o := range openings {
@@ -141,15 +158,19 @@ func (p *figurePage) devices() {
 func (p *figurePage) practice() {
 	p.table("Taken where the draft is silent", "Each one is listed as a guess wherever it counts.", "figure", "value", "unit")
 	for _, d := range Defaults() {
-		p.row(d.Source, d.Name, fmt.Sprintf("%.6g", d.Value), d.Unit)
+		p.row(d.Source, d.Name, plain(d.Value), d.Unit)
 	}
-	p.table("Profiles", "Named sets of limits.", "profile", "load of fuse", "chosen at", "fuse over wire", "drop critical", "drop other", "smallest AWG dry / alone")
+	p.table("Profiles", "Named sets of limits.", "profile", "load of fuse", "chosen at", "fuse over wire", "drop critical", "drop other", "smallest AWG dry / wet / alone")
 	for _, r := range profiles {
-		p.row(r.Source, r.Name, r.LoadOfFuse, r.ChooseAt, r.FuseOverWire, fmt.Sprintf("%.2f %%", 100*r.DropCritical), fmt.Sprintf("%.2f %%", 100*r.DropOther), fmt.Sprintf("%d / %d (%s)", r.SmallestAWG, r.AloneAWG, r.SizeSource))
+		p.row(r.Source, r.Name, r.LoadOfFuse, r.ChooseAt, r.FuseOverWire, fmt.Sprintf("%.2f %%", 100*r.DropCritical), fmt.Sprintf("%.2f %%", 100*r.DropOther), fmt.Sprintf("%d / %d / %d (%s)", r.Dry.AWG, r.Wet.AWG, r.Alone.AWG, r.SizeSource))
 	}
 	p.table("First device", "Published rules on its place and rating.", "subject", "limit", "unit", "rule")
 	for _, r := range placements {
 		p.row(r.Source, r.Subject, r.Limit, r.Unit, r.Requirement)
+	}
+	p.table("What a meter may read", "Volts across a part under load, 12 V.", "part", "V", "note")
+	for _, m := range meterLimits {
+		p.row(m.Source, m.Part, m.Volts, m.Note)
 	}
 	p.table("Colors", "IEC letters and what US shops write (source shop-colors).", "color", "IEC", "shop")
 	for _, c := range colors {

@@ -89,18 +89,21 @@ func (j *Judgement) mechanical() {
 	if p.Name == "" {
 		return
 	}
-	awg, mm2, where := p.SmallestAWG, p.SmallestMM2, "in a dry bundle"
-	if c.Wet || c.Single {
-		awg, mm2, where = p.AloneAWG, p.AloneMM2, "in the wet or alone"
+	least, where := p.Dry, "in a dry bundle"
+	if c.Wet {
+		least, where = p.Wet, "in the wet"
 	}
-	l := Limit{Name: FloorMechanical, Got: c.Size.Nominal, Asked: mm2, Unit: "mm2"}
+	if c.Single {
+		least, where = p.Alone, "outside a bundle"
+	}
+	l := Limit{Name: FloorMechanical, Got: c.Size.Nominal, Asked: least.MM2, Unit: "mm2"}
 	if !c.Size.Metric {
-		l.Got, l.Asked = AWGAreaMM2(c.Size.AWG), AWGAreaMM2(awg)
+		l.Got, l.Asked = AWGAreaMM2(c.Size.AWG), AWGAreaMM2(least.AWG)
 	}
 	j.add(l, confidenceOf(p.SizeSource), func() []Step {
-		name := fmt.Sprintf("%g mm2", mm2)
+		name := fmt.Sprintf("%g mm2", least.MM2)
 		if !c.Size.Metric {
-			name = AWGName(awg)
+			name = AWGName(least.AWG)
 		}
 		return []Step{{
 			Text:     "smallest wire " + where + ": " + name,

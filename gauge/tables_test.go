@@ -221,3 +221,38 @@ func TestEdgesOfSmallLaws(t *testing.T) {
 	require.False(t, ok)
 	require.Equal(t, "road", gauge.Profiles()[0].Name)
 }
+
+func TestMeterLimits(t *testing.T) {
+	for _, m := range gauge.MeterLimits() {
+		src, ok := gauge.SourceOf(m.Source)
+		require.True(t, ok)
+		require.True(t, src.Confidence.MayDecide())
+		got, ok := gauge.MeterLimitOf(m.Part)
+		require.True(t, ok)
+		require.Equal(t, m, got)
+	}
+	_, ok := gauge.MeterLimitOf("nothing")
+	require.False(t, ok)
+	// the two sides of a starter make the whole
+	plus, _ := gauge.MeterLimitOf("starter, positive side")
+	minus, _ := gauge.MeterLimitOf("starter, ground side")
+	both, _ := gauge.MeterLimitOf("starter, both sides")
+	require.InDelta(t, both.Volts, plus.Volts+minus.Volts, 1e-12)
+}
+
+func TestFuseColors(t *testing.T) {
+	for _, c := range []struct {
+		style string
+		amps  float64
+		color string
+	}{{"blade", 10, "red"}, {"mini", 15, "light blue"}, {"maxi", 50, "red"}, {"cartridge", 30, "pink"}} {
+		got, conf, ok := gauge.FuseColor(c.style, c.amps)
+		require.True(t, ok)
+		require.Equal(t, c.color, got)
+		require.True(t, conf.MayDecide())
+	}
+	for style, amps := range map[string]float64{"blade": 35, "mini": 40, "maxi": 25, "bolt-down": 80} {
+		_, _, ok := gauge.FuseColor(style, amps)
+		require.False(t, ok, "%s %g", style, amps)
+	}
+}

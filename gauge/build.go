@@ -24,6 +24,9 @@ func CutLengthM(pathM float64, deviceEnds int, metric bool) (m float64, why []St
 	}
 }
 
+// evenGauges is what a barrel is sold for, from small to large.
+var evenGauges = [...]int{30, 28, 26, 24, 22, 20, 18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3}
+
 // EquivalentAWG is the gauge that several conductors in one barrel count as:
 // their circular mils are added and the next larger even gauge is taken,
 // never the nearest (source awg-law). ok is false above 4/0.
@@ -32,9 +35,27 @@ func EquivalentAWG(awgs ...int) (awg int, ok bool) {
 	for _, n := range awgs {
 		sum += AWGCmil(n)
 	}
-	for _, n := range [...]int{30, 28, 26, 24, 22, 20, 18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3} {
+	for _, n := range evenGauges {
 		if AWGCmil(n) >= sum*(1-1e-9) {
 			return n, true
+		}
+	}
+	return 0, false
+}
+
+// connectorPair is the resistance of a mated blade pair after test by blade
+// width in mm (source connector-pair, low).
+var connectorPair = [...]struct{ bladeMM, mohm float64 }{
+	{0.64, 20}, {1.5, 10}, {2.8, 5}, {6.3, 1.5}, {9.5, 1.0},
+}
+
+// ConnectorPairOhm is the resistance in ohm of a mated pair of blades of a
+// width in mm. It is from memory and only counts in nominal figures; ok is
+// false for other widths (source connector-pair).
+func ConnectorPairOhm(bladeMM float64) (ohm float64, ok bool) {
+	for _, row := range connectorPair {
+		if row.bladeMM == bladeMM {
+			return row.mohm / 1000, true
 		}
 	}
 	return 0, false
