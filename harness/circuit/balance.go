@@ -67,6 +67,37 @@ func (g *governor) solveRegulating() {
 	}
 }
 
+// mostTried is the number of regulators up to which all combinations of modes
+// are tried, 3 to that power, where changing over does not come to rest.
+const mostTried = 6
+
+// tryAll looks for any combination of modes that holds. Regulators that sense
+// each other's doing more than their own can keep choose going round.
+func (g *governor) tryAll() bool {
+	if len(g.regs) > mostTried {
+		return false
+	}
+	combinations := 1
+	for range g.regs {
+		combinations *= 3
+	}
+	for code := range combinations {
+		for i := range g.regs {
+			g.regs[i].mode = [...]Mode{Regulating, Blocked, AtLimit}[code%3]
+			code /= 3
+		}
+		g.balance()
+		holds := true
+		for i := range g.regs {
+			holds = holds && g.nextMode(i) == g.regs[i].mode
+		}
+		if holds {
+			return true
+		}
+	}
+	return false
+}
+
 // correct moves what is pushed so that each regulating sense comes to its set
 // point, given the voltages x that were reached. It is false if none regulates.
 func (g *governor) correct(x []float64) bool {

@@ -15,6 +15,7 @@ const (
 const (
 	lineRel = 1e-12
 	lineAbs = 1e-15
+	unit    = 0x1p-52 // rounding of a float64 near 1
 )
 
 // openCircuit solves the network without any load. No voltage of the answer lies
@@ -132,7 +133,7 @@ func (s *Solver) finish(ctx context.Context) (bool, error) {
 }
 
 // accept takes over the voltages of the pass and says whether its lines were
-// the laws, to slack times the usual bound.
+// the laws, to slack times the usual bound and the rounding of the voltages.
 func (s *Solver) accept(slack float64) bool {
 	same := true
 	for i := range s.bents {
@@ -143,7 +144,8 @@ func (s *Solver) accept(slack float64) bool {
 			continue
 		}
 		law := e.amps(e.v)
-		if !(math.Abs(law-e.i) <= slack*(lineRel*math.Abs(law)+lineAbs)) {
+		rounding := math.Abs(e.g) * max(math.Abs(s.x[e.a]), math.Abs(s.x[e.z])) * (8 * unit)
+		if !(math.Abs(law-e.i) <= slack*(lineRel*math.Abs(law)+lineAbs)+rounding) {
 			same = false
 		}
 	}

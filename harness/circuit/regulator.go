@@ -66,7 +66,14 @@ func (g *governor) act(f *factor, x []float64) bool {
 		return true
 	}
 	g.measure(f, x)
-	return g.choose()
+	if g.choose() || g.tryAll() {
+		return true
+	}
+	for i := range g.regs {
+		r := &g.regs[i]
+		r.pushed = min(max(r.pushed, 0), r.amp)
+	}
+	return false
 }
 
 // blindBelow is the share of its own voltage rise below which a regulator's
@@ -134,7 +141,7 @@ func (g *governor) nextMode(i int) Mode {
 		return Blocked
 	case r.mode == Regulating && r.pushed < 0:
 		return Blocked
-	case r.mode == Regulating && r.pushed > r.amp:
+	case r.mode == Regulating && (r.pushed > r.amp || r.dropped && over < -tol):
 		return AtLimit
 	case r.mode == Blocked && over < -tol, r.mode == AtLimit && over > tol:
 		return Regulating

@@ -30,7 +30,8 @@ type Solution struct {
 	// the branches at a node fail to cancel, over all nodes but the reference.
 	Residual float64
 	// Met is true if at each node that current is within the larger of 1 uA and
-	// 64 units of rounding of the sum of |g v|, and all pieces of laws were found.
+	// 64 units of rounding of the sum of |g v| there, v the greater of the volts
+	// at a branch's two ends, and if every piece of a law was found.
 	Met bool
 	// Passes is how often the network was eliminated.
 	Passes int
@@ -87,8 +88,9 @@ func (s *Solver) fill(sol *Solution) {
 		sol.modes = append(sol.modes, mode)
 		s.excess[e[0]] += i
 		s.excess[e[1]] -= i
-		s.scale[e[0]] += g * math.Abs(s.x[e[0]])
-		s.scale[e[1]] += g * math.Abs(s.x[e[1]])
+		gv := g * max(math.Abs(s.x[e[0]]), math.Abs(s.x[e[1]]))
+		s.scale[e[0]] += gv
+		s.scale[e[1]] += gv
 	}
 	for i := range s.bents {
 		if e := &s.bents[i]; s.out(e) {
@@ -131,7 +133,6 @@ func (e *bent) mode(v float64) Mode {
 
 // residual is the greatest excess over all unknowns, and whether each is within its own bound.
 func (s *Solver) residual() (worst float64, met bool) {
-	const unit = 0x1p-52
 	met = true
 	for k, i := range s.excess[:s.f.n] {
 		i = math.Abs(i)

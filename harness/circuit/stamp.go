@@ -104,9 +104,7 @@ func (s *Solver) pass() bool {
 	}
 	s.inject()
 	s.f.solve(s.x)
-	if !s.gov.act(s.f, s.x) {
-		s.unsettled = true
-	}
+	s.unsettled = !s.gov.act(s.f, s.x)
 	s.push()
 	return true
 }
