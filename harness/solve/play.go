@@ -190,14 +190,11 @@ func (p *play) conducts(l *link) bool {
 	return l.steps.Has(p.step) && (l.state < 0 || p.on[l.state] != l.rest) && (l.out < 0 || p.given[l.out])
 }
 
-// across is the volts between two nodes, 0 where either floats.
+// across is the volts between two nodes, 0 where nothing joins them. It has an
+// answer within a floating part too: a coil on a battery of its own works.
 func (p *play) across(a, b circuit.Node) float64 {
-	va, okA := p.now.V(a)
-	vb, okB := p.now.V(b)
-	if !okA || !okB {
-		return 0
-	}
-	return va - vb
+	v, _ := p.now.Across(a, b)
+	return v
 }
 
 // engine is what the engine does in the step.
