@@ -73,7 +73,7 @@ func (b *builder) takeFigure(c *cursor) figure {
 	it := c.peek()
 	if it.IsList() {
 		c.take()
-		b.say(unitRule, it.At, "figures stand without commas: %s", clip(strings.ReplaceAll(it.Raw, ",", " ")))
+		b.say(unitRule, it.At, "figures stand without commas: %s", clip(strings.Join(strings.Fields(strings.ReplaceAll(it.Raw, ",", " ")), " ")))
 		return figure{at: it.At, bad: true}
 	}
 	n, text := c.joined()

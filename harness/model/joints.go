@@ -54,8 +54,8 @@ func (b *builder) quietOf(d *Device, r draft.Ref) {
 	pin := strings.Join(r.Parts, ".")
 	if t := b.m.terminals[d][pin]; t != nil {
 		b.quiet(t)
-	} else if !b.lenient[d] {
-		b.noName("terminal of "+d.Kind.Name+" "+d.Name, pin, r.At, d.pinNames())
+	} else {
+		b.noTerminal(d, pin, r.At, "")
 	}
 }
 
@@ -75,7 +75,7 @@ func (b *builder) buildTogether(s *draft.Stmt, c *cursor) {
 			case w == nil:
 				good = false
 				if !b.numSet.has(r.Raw) {
-					b.noName("wire", r.Raw, r.At, b.numSet.order)
+					b.noName("wire", r.Raw, r.At, nil) // a near number is no hint
 				}
 			case j.Terminal != nil && w.From != j.Terminal && w.To != j.Terminal:
 				good = false

@@ -1,6 +1,7 @@
 package model_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -70,7 +71,7 @@ func TestBaseIsSound(t *testing.T) {
 
 func TestPlantedMistakes(t *testing.T) {
 	first := strings.Count(base, "\n")
-	cases := append(append(append([]planted{}, wordMistakes...), nameMistakes...), figureMistakes...)
+	cases := slices.Concat(wordMistakes, nameMistakes, figureMistakes)
 	require.GreaterOrEqual(t, len(cases), 50)
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
@@ -94,6 +95,24 @@ func requirePlanted(t *testing.T, text string, c planted, f diag.Finding, line i
 	require.LessOrEqual(t, len([]rune(f.Msg)), 120)
 }
 
+// A fix that a finding offers puts its mistake right: applied, the finding is
+// gone and nothing else is wrong.
+func TestFixesHelp(t *testing.T) {
+	fixed := 0
+	for _, c := range slices.Concat(wordMistakes, nameMistakes, figureMistakes) {
+		text := base + c.lines + "\n"
+		_, found := model.Build(parse(t, text))
+		if len(found) == 0 || found[0].Fix == nil {
+			continue
+		}
+		fixed++
+		e := found[0].Fix.Edits[0]
+		_, left := model.Build(parse(t, text[:e.At.Off]+e.Text+text[e.At.EndOff:]))
+		require.Empty(t, left, "%s: %v", c.name, left)
+	}
+	require.Greater(t, fixed, 20)
+}
+
 // All mistakes together are all reported, each once, and none besides.
 func TestAllMistakesAtOnce(t *testing.T) {
 	text, first := base, strings.Count(base, "\n")
@@ -102,7 +121,7 @@ func TestAllMistakesAtOnce(t *testing.T) {
 		line int
 	}
 	var wants []want
-	for _, c := range append(append(append([]planted{}, wordMistakes...), nameMistakes...), figureMistakes...) {
+	for _, c := range slices.Concat(wordMistakes, nameMistakes, figureMistakes) {
 		if !strings.Contains(c.lines, "9") || strings.Contains(c.name, "alone") {
 			continue // only those with names of their own, so that they don't meet
 		}

@@ -53,26 +53,32 @@ func (b *builder) declare(s *nameSet, name, what string, at diag.Span) bool {
 
 // missing is a name that was used and that nothing bears.
 type missing struct {
-	rule, word string
-	what       string // "device", "terminal of K1"
-	at         diag.Span
-	count      int
-	expected   []string
-	seq        int
+	says     string // "no device %q in this draft"
+	word     string
+	at       diag.Span
+	whole    func(near string) string // what to write there instead
+	count    int
+	expected []string
+	seq      int
 }
 
 // noName notes the use of an unknown name; it is reported once, at its first
 // use, with how often it is used.
 func (b *builder) noName(what, word string, at diag.Span, expected []string) {
-	if b.ghosts[word] {
+	if !b.ghosts[word] {
+		b.note(missing{says: "no " + what + " %q in this draft", word: word, at: at, expected: expected,
+			whole: func(near string) string { return near }})
+	}
+}
+
+func (b *builder) note(m missing) {
+	key := m.says + "\x00" + m.word
+	if first := b.unknown[key]; first != nil {
+		first.count++
 		return
 	}
-	key := what + "\x00" + word
-	if m := b.unknown[key]; m != nil {
-		m.count++
-		return
-	}
-	b.unknown[key] = &missing{rule: nameRule, word: word, what: what, at: at, count: 1, expected: expected, seq: len(b.unknown)}
+	m.count, m.seq = 1, len(b.unknown)
+	b.unknown[key] = &m
 }
 
 // sayMissing reports the unknown names.
@@ -83,11 +89,11 @@ func (b *builder) sayMissing() {
 	}
 	slices.SortFunc(all, func(x, y *missing) int { return x.seq - y.seq })
 	for _, m := range all[:min(len(all), 2*maxFindings)] {
-		times := ""
+		says := fmt.Sprintf(m.says, clip(m.word))
 		if m.count > 1 {
-			times = fmt.Sprintf(", named %d times", m.count)
+			says += fmt.Sprintf(", named %d times", m.count)
 		}
-		b.sayUnknown(m.rule, m.at, m.word, m.expected, "no %s %q in this draft%s", m.what, clip(m.word), times)
+		b.sayUnknownIn(m.whole, nameRule, m.at, m.word, m.expected, "%s", says)
 	}
 }
 

@@ -40,7 +40,7 @@ var wordMistakes = []planted{
 var nameMistakes = []planted{
 	{"device", "wire 191 G91.+ F1.1", "draft-name", 1, "G91.+", `no device "G91"`},
 	{"device named often", "wire 192 G92.+ F1.1\nwire 193 G92.+ F1.2\nwire 194 G92.- F1.2", "draft-name", 1, "G92.+", "named 3 times"},
-	{"terminal", "wire 195 K1.88 F1.2", "draft-name", 1, "K1.88", `no terminal of relay K1 "88"`},
+	{"terminal", "wire 195 K1.88 F1.2", "draft-name", 1, "K1.88", `relay K1 has no terminal "88"`},
 	{"cavity", "wire 196 X1.cab.3 F1.2", "draft-name", 1, "X1.cab.3", `"cab.3"`},
 	{"place", "fuse F191 10A at boy", "draft-name", 1, "boy", "did you mean bay"},
 	{"leg", "splice J91 at bay-desh 16in", "draft-name", 1, "bay-desh", "did you mean bay-dash"},

@@ -32,6 +32,12 @@ func (b *builder) say(rule string, at diag.Span, format string, args ...any) *di
 // sayUnknown reports a word that is none of those expected, with the nearest
 // of them, and what is expected as detail.
 func (b *builder) sayUnknown(rule string, at diag.Span, word string, expected []string, format string, args ...any) {
+	b.sayUnknownIn(func(near string) string { return near }, rule, at, word, expected, format, args...)
+}
+
+// sayUnknownIn is sayUnknown for a word that is part of what stands at the
+// place: whole gives all of it with the nearest word put in.
+func (b *builder) sayUnknownIn(whole func(near string) string, rule string, at diag.Span, word string, expected []string, format string, args ...any) {
 	near := nearestOf(word, expected)
 	msg := fmt.Sprintf(format, args...)
 	if near != "" {
@@ -41,10 +47,13 @@ func (b *builder) sayUnknown(rule string, at diag.Span, word string, expected []
 	if len(expected) > 0 {
 		f.Detail = "Expected " + oneOf(expected) + "."
 	}
-	if near != "" {
-		f.Fix = &diag.Fix{Msg: "write " + near, Edits: []diag.Edit{{At: at, Text: near}}}
+	if near != "" && plainWord(near) {
+		f.Fix = &diag.Fix{Msg: "write " + whole(near), Edits: []diag.Edit{{At: at, Text: whole(near)}}}
 	}
 }
+
+// plainWord reports whether a word can stand in a draft without quotes.
+func plainWord(word string) bool { return !strings.ContainsAny(word, " \t\"#,") }
 
 // nearestOf gives the expected word that was most likely meant: the same but
 // for case, else the nearest in spelling.
@@ -59,9 +68,9 @@ func nearestOf(word string, expected []string) string {
 
 // oneOf lists words for a sentence: "a, b or c". A long list is cut.
 func oneOf(words []string) string {
-	const most = 24
+	const most = 48
 	if len(words) > most {
-		return strings.Join(words[:most], ", ") + " ..."
+		return strings.Join(words[:most], ", ") + " and more"
 	}
 	if len(words) < 2 {
 		return strings.Join(words, "")

@@ -3,6 +3,7 @@ package model
 import (
 	"strings"
 
+	"legwork/harness/diag"
 	"legwork/harness/draft"
 )
 
@@ -30,13 +31,25 @@ func (b *builder) resolve(ref draft.Ref) *Terminal {
 		return t
 	}
 	if d.Kind.Self {
-		b.say(nameRule, ref.At, "%s has one terminal: write %s, not %s", name, name, clip(ref.Raw))
+		f := b.say(nameRule, ref.At, "%s has one terminal: write %s, not %s", clip(name), clip(name), clip(ref.Raw))
+		if plainWord(name) {
+			f.Fix = &diag.Fix{Msg: "write " + name, Edits: []diag.Edit{{At: ref.At, Text: name}}}
+		}
 		return d.Terminals[0]
 	}
-	if !b.lenient[d] {
-		b.noName("terminal of "+d.Kind.Name+" "+name, pin, ref.At, d.pinNames())
-	}
+	b.noTerminal(d, pin, ref.At, name+".")
 	return nil
+}
+
+// noTerminal notes the use of a terminal that a device lacks. Where its lines
+// or settings could not be read, it may well have it.
+func (b *builder) noTerminal(d *Device, pin string, at diag.Span, before string) {
+	if b.lenient[d] {
+		return
+	}
+	owner := strings.ReplaceAll(d.Kind.Name+" "+clip(d.Name), "%", "%%")
+	b.note(missing{says: owner + " has no terminal %q", word: pin, at: at, expected: d.pinNames(),
+		whole: func(near string) string { return before + near }})
 }
 
 func (b *builder) noDevice(name string, ref draft.Ref) {
@@ -48,7 +61,12 @@ func (b *builder) noDevice(name string, ref draft.Ref) {
 		b.say(nameRule, ref.At, "%s is a place; end the wire on a terminal of a device there", clip(name))
 		return
 	}
-	b.noName("device", name, ref.At, b.devSet.order)
+	if b.ghosts[name] {
+		return
+	}
+	rest := strings.Join(append([]string{""}, ref.Parts[1:]...), ".")
+	b.note(missing{says: "no device %q in this draft", word: name, at: ref.At, expected: b.devSet.order,
+		whole: func(near string) string { return near + rest }})
 }
 
 // onlyTerminal gives the one terminal of a device that was named alone.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 
@@ -80,7 +81,7 @@ func TestFindingsAreCapped(t *testing.T) {
 
 func TestSameEveryTime(t *testing.T) {
 	text := base
-	for _, c := range append(append(append([]planted{}, wordMistakes...), nameMistakes...), figureMistakes...) {
+	for _, c := range slices.Concat(wordMistakes, nameMistakes, figureMistakes) {
 		text += c.lines + "\n"
 	}
 	m, first := model.Build(parse(t, text))
@@ -172,7 +173,7 @@ func FuzzBuild(f *testing.F) {
 		}
 		f.Add(string(src))
 	}
-	for _, c := range append(append(append([]planted{}, wordMistakes...), nameMistakes...), figureMistakes...) {
+	for _, c := range slices.Concat(wordMistakes, nameMistakes, figureMistakes) {
 		f.Add(base + c.lines)
 	}
 	for _, odd := range []string{"", "wire", "wire 1", `wire "" "" ""`, "draft", "harness harness", "place", "leg a b", "bus A", "half x",
