@@ -50,16 +50,18 @@ type chooser struct {
 	cur     currents
 	history *solve.History
 	shorts  []float64 // by wire ID: least current of a short at its far end
+	point   []int     // by terminal ID: its point for tracing
+	ways    map[*solve.State][2]tree
 	spares  []float64 // by wire ID: the largest resistance that drop allows, 0 where not judged
 }
 
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
-	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric)}
+	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), ways: map[*solve.State][2]tree{}}
 	of, members := chains(m)
 	c.of = of
 	c.chains = make([]chain, len(members))
 	for i, wires := range members {
-		c.chains[i] = chain{wires: wires, top: len(c.ladder) - 1, fixed: allGiven(wires), ohm: c.ohmAt}
+		c.chains[i] = chain{wires: wires, top: c.ceiling(wires), fixed: allGiven(wires), ohm: c.ohmAt}
 		c.chains[i].grams = c.weigh(wires)
 	}
 	return c
@@ -72,6 +74,24 @@ func allGiven(wires []*model.Wire) bool {
 		}
 	}
 	return true
+}
+
+// cavityMM2 is the largest conductor that goes into a cavity: primary wire
+// ends at 8 AWG (8.37 mm2); what is thicker is battery cable and takes a ring.
+const cavityMM2 = 8.4
+
+// ceiling gives the highest rung for a chain: any, unless one of its wires
+// ends in a cavity.
+func (c *chooser) ceiling(wires []*model.Wire) int {
+	top := len(c.ladder) - 1
+	for _, w := range wires {
+		for _, t := range []*model.Terminal{w.From, w.To} {
+			for t.Landing == part.Cavity && t.Metal == nil && top > 0 && c.ladder[top].AreaMM2 > cavityMM2 {
+				top--
+			}
+		}
+	}
+	return top
 }
 
 // weigh gives the copper of a chain's open wires at a rung, in grams.

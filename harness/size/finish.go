@@ -48,9 +48,13 @@ func (c *chooser) wire(w *model.Wire, k solve.Conductor) Wire {
 		Judgement: gauge.JudgeWire(asked),
 	}
 	out.DropV = out.DesignA * k.Ohm
-	out.Governs = out.Judgement.Governs
-	if out.Chosen && ch.rung > ch.floor {
+	switch {
+	case given:
+		out.Governs = "given"
+	case ch.rung > ch.floor:
 		out.Governs = "drop"
+	default:
+		out.Governs = ch.by
 	}
 	return out
 }
@@ -58,7 +62,7 @@ func (c *chooser) wire(w *model.Wire, k solve.Conductor) Wire {
 // pairedDrops gives the loss of every load with sure figures, and beside it
 // what the nominal figures make of the same path.
 func (c *chooser) pairedDrops(usual *solve.History) []Path {
-	list := drops(c.m, c.p, c.history)
+	list := c.drops(c.history)
 	type key struct {
 		d    *model.Device
 		i, s int
@@ -67,11 +71,10 @@ func (c *chooser) pairedDrops(usual *solve.History) []Path {
 	for _, p := range drops(c.m, c.p, usual) {
 		also[key{p.Device, p.Draw, p.Step.ID}] = p.DropV
 	}
-	point, ways := points(c.m), map[*solve.State][2]tree{}
 	for i := range list {
 		p := &list[i]
 		p.UsualV = also[key{p.Device, p.Draw, p.Step.ID}]
-		for _, f := range c.lossOf(*p, point, c.waysIn(ways, point, p.Step.ID)).flows {
+		for _, f := range c.lossOf(*p).flows {
 			p.Wires = append(p.Wires, f.wire)
 		}
 	}

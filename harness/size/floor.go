@@ -18,12 +18,37 @@ func (c *chooser) floors() {
 	}
 	c.cur = demand(c.m, c.r, c.history, c.base)
 	for i := range c.chains {
-		rung := 0
 		for _, w := range c.chains[i].wires {
-			rung = max(rung, c.lowest(c.caseOf(w, c.cur.heatA[w.ID], c.cur.loaded[w.ID])))
+			c.raise(&c.chains[i], w, c.cur.heatA[w.ID], 0)
 		}
-		c.chains[i].floor, c.chains[i].rung = rung, rung
+		c.chains[i].rung = c.chains[i].floor
 	}
+}
+
+// raise lifts the floor of a chain to what one of its wires asks for.
+func (c *chooser) raise(ch *chain, w *model.Wire, heatA, shortA float64) {
+	k, _ := c.caseOf(w, heatA, c.cur.loaded[w.ID])
+	k.ShortA = shortA
+	rung := min(c.lowest(k, w), ch.top)
+	if rung < ch.floor || rung == ch.floor && ch.by != "" {
+		return
+	}
+	ch.floor, ch.by = rung, "mechanical"
+	if rung > 0 {
+		ch.by = c.failing(k, w, rung-1)
+	}
+}
+
+// failing names the first floor that a wire would fail on a rung.
+func (c *chooser) failing(k gauge.WireCase, w *model.Wire, rung int) string {
+	k.Size = c.ladder[rung]
+	k.Family = familyOf(w, k.Size)
+	for _, l := range gauge.JudgeWire(k).Limits {
+		if !l.OK && !l.Hint {
+			return l.Name
+		}
+	}
+	return "mechanical"
 }
 
 // lowest gives the first rung of the ladder whose size passes, the top one

@@ -35,7 +35,8 @@ type chain struct {
 	wires []*model.Wire
 	rung  int // index into the ladder
 	floor int
-	fixed bool // the draft gave the sizes
+	by    string // the limit that set the floor
+	fixed bool   // the draft gave the sizes
 	ohm   func(w *model.Wire, rung int) float64
 	grams func(rung int) float64
 	top   int
@@ -66,6 +67,22 @@ func (d *divider) gain(c int) float64 {
 		}
 	}
 	return useful / (ch.grams(ch.rung+1) - ch.grams(ch.rung))
+}
+
+// hopeless reports whether no size of the open wires on its way would bring a
+// loss within its limit: contacts, fuses, drivers or given wires take too
+// much. Copper is no cure for it, so none is spent.
+func (d *divider) hopeless(l *loss) bool {
+	best := l.excess()
+	seen := map[int]bool{}
+	for _, f := range l.flows {
+		c := d.of[f.wire.ID]
+		if ch := &d.chains[c]; !seen[c] && !ch.fixed {
+			seen[c] = true
+			best -= d.saved(c, l, ch.top-ch.rung)
+		}
+	}
+	return best > 0
 }
 
 // grow runs until nothing fails or nothing can grow.

@@ -2,7 +2,6 @@ package size
 
 import (
 	"context"
-	"math"
 	"slices"
 
 	"legwork/harness/model"
@@ -57,9 +56,7 @@ func (c *chooser) raiseFloors() bool {
 			if _, given := givenSize(w); given {
 				continue
 			}
-			k, _ := c.caseOf(w, c.cur.heatA[w.ID], c.cur.loaded[w.ID])
-			k.ShortA = c.shorts[w.ID]
-			ch.floor = max(ch.floor, c.lowest(k, w))
+			c.raise(ch, w, c.cur.heatA[w.ID], c.shorts[w.ID])
 		}
 		if ch.floor > ch.rung {
 			ch.rung, grown = ch.floor, true
@@ -72,10 +69,12 @@ func (c *chooser) raiseFloors() bool {
 // are the chooser's own: growing them there grows them here.
 func (c *chooser) divide(h *solve.History) *divider {
 	d := &divider{of: c.of, chains: c.chains, onPath: make([][]int, len(c.chains))}
-	point, ways := points(c.m), map[*solve.State][2]tree{}
-	for _, p := range drops(c.m, c.p, h) {
-		if p.DropV >= judgedFrom*p.LimitV {
-			d.add(c.lossOf(p, point, c.waysIn(ways, point, p.Step.ID)))
+	for _, p := range c.drops(h) {
+		if p.DropV < judgedFrom*p.LimitV {
+			continue
+		}
+		if l := c.lossOf(p); !d.hopeless(l) {
+			d.add(l)
 		}
 	}
 	return d
@@ -83,23 +82,45 @@ func (c *chooser) divide(h *solve.History) *divider {
 
 // waysIn gives the widest ways out of and back into the battery in a step of
 // the current history; they are found once and kept.
-func (c *chooser) waysIn(kept map[*solve.State][2]tree, point []int, step int) [2]tree {
+func (c *chooser) waysIn(step int) [2]tree {
 	s := c.history.States[step]
-	if w, ok := kept[s]; ok {
+	if w, ok := c.ways[s]; ok {
 		return w
 	}
-	t, p := newTracer(c.m, point, s), batteryPosts(c.m)
-	kept[s] = [2]tree{t.from(p.plus), t.from(p.minus)}
-	return kept[s]
+	if c.point == nil {
+		c.point = points(c.m)
+	}
+	t, p := newTracer(c.m, c.point, s), batteryPosts(c.m)
+	c.ways[s] = [2]tree{t.from(p.plus), t.from(p.minus)}
+	return c.ways[s]
 }
 
 // lossOf follows a load's current from the battery to the load and back.
-func (c *chooser) lossOf(p Path, point []int, ways [2]tree) *loss {
-	w := p.Device.Kind.Draws(p.Device.Device)[p.Draw]
+func (c *chooser) lossOf(p Path) *loss {
+	plus, minus := c.endsOf(p)
+	ways := c.waysIn(p.Step.ID)
 	l := &loss{dropV: p.DropV, limitV: p.LimitV}
-	l.flows = ways[0].way(point[pinOrMetal(c.m, p.Device, w.Plus).ID], l.flows)
-	l.flows = ways[1].way(point[pinOrMetal(c.m, p.Device, w.Minus).ID], l.flows)
+	l.flows = ways[0].way(c.point[plus.ID], l.flows)
+	l.flows = ways[1].way(c.point[minus.ID], l.flows)
 	return l
+}
+
+func (c *chooser) endsOf(p Path) (plus, minus *model.Terminal) {
+	w := p.Device.Kind.Draws(p.Device.Device)[p.Draw]
+	return pinOrMetal(c.m, p.Device, w.Plus), pinOrMetal(c.m, p.Device, w.Minus)
+}
+
+// drops gives the judged paths of a history whose load the battery feeds
+// itself; a sensor on a controller's reference volts has no drop of its own.
+func (c *chooser) drops(h *solve.History) []Path {
+	var list []Path
+	for _, p := range drops(c.m, c.p, h) {
+		plus, _ := c.endsOf(p)
+		if ways := c.waysIn(p.Step.ID); ways[0].leadsTo(c.point[plus.ID]) {
+			list = append(list, p)
+		}
+	}
+	return list
 }
 
 func (d *divider) add(l *loss) {
@@ -120,8 +141,8 @@ func (c *chooser) spareOhms(d *divider) []float64 {
 	for _, l := range d.losses {
 		for _, f := range l.flows {
 			ohm := c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung)
-			allowed := math.Max(ohm-l.excess()/f.amps, math.SmallestNonzeroFloat64)
-			if at := &list[f.wire.ID]; *at == 0 || allowed < *at {
+			allowed := ohm - l.excess()/f.amps
+			if at := &list[f.wire.ID]; allowed > 0 && (*at == 0 || allowed < *at) {
 				*at = allowed
 			}
 		}

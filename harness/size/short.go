@@ -79,13 +79,20 @@ func outwardGraph(m *model.Model, wires []solve.Conductor, rated func(*model.Dev
 		k := d.Kind
 		if k.Protects != nil {
 			for i, f := range k.Protects(d.Device) {
-				ohm, _ := gauge.FuseOhm(f.Family, rated(d, i))
+				ohm, grade := gauge.FuseOhm(f.Family, rated(d, i))
+				if !grade.MayDecide() {
+					ohm = 0
+				}
 				add(terminal(d, f.In), terminal(d, f.Out), ohm*(1+gauge.FuseRise), false)
 			}
 		}
 		if k.Switches != nil {
 			for _, c := range k.Switches(d.Device) {
-				add(terminal(d, c.A), terminal(d, c.B), gauge.SwitchContactOhm, false)
+				ohm := gauge.SwitchContactOhm
+				if c.CoilA != "" {
+					ohm = gauge.RelayContactOhm
+				}
+				add(terminal(d, c.A), terminal(d, c.B), ohm, false)
 			}
 		}
 		if k.Couples != nil {

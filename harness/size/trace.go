@@ -124,6 +124,9 @@ func (t *tracer) from(root *model.Terminal) tree {
 	return tr
 }
 
+// leadsTo reports whether the tree reaches a point other than its root.
+func (tr tree) leadsTo(point int) bool { return tr.from[point] >= 0 }
+
 // way lists the wires from the tree's root to a point.
 func (tr tree) way(point int, list []flow) []flow {
 	for tr.from[point] >= 0 {
