@@ -23,7 +23,7 @@ func handValues() []outside {
 		{"8.0 V pull-in at 125 C", "relay practice: 11.3 V", gauge.CoilAt(8, 125), 11.3, 0.05, true},
 		{"90 ohm coil at 85 C", "note on d.c. relays, 1 + 0.003929 (T - 20)", gauge.CoilLinear(90, 85), 113.0, 0.05, true},
 		{"6.5 V pull-in at 85 C", "note on d.c. relays", gauge.CoilLinear(6.5, 85), 8.16, 0.01, true},
-		{"kick of 55 ohm with 680 ohm at 13.5 V", "relay application note 13C3311 (table from memory)", gauge.SuppressPeakV(13.5, 55, 680), 167, 1, true},
+		{"kick of 55 ohm with 680 ohm at 13.5 V", "relay application note on suppression (table from memory)", gauge.SuppressPeakV(13.5, 55, 680), 167, 1, true},
 		{"Onderdonk 2581 cmil 5 s", "forum worked line, sign put right", gauge.OnderdonkA(2581*gauge.MM2PerCmil, 5, 25), 168.9, 0.2, true},
 		{"RC 100 min, Ah", "vehicle service bulletin", gauge.AmpHours(100), 60, 1e-9, true},
 		{"RC 100 min at 25 mA", "the two rules together: 960 h", gauge.HoursToNoStart(100, 0.025), 960, 1e-6, true},

@@ -148,16 +148,23 @@ func TestLargerNeverFails(t *testing.T) {
 	}
 }
 
-func BenchmarkJudgeWire(b *testing.B) {
+func BenchmarkJudge(b *testing.B) {
 	road, _ := gauge.ProfileOf("road")
 	for name, s := range map[string]gauge.Size{"table": gauge.Ladder(false)[4], "model": gauge.Ladder(true)[4]} {
-		b.Run(name, func(b *testing.B) {
+		c := gauge.WireCase{
+			Size: s, Family: gauge.FamilyFor(s), Profile: road, AmbientC: 60, Loaded: 3, LengthM: 4,
+			HeatA: 8.5, FuseA: 15, FuseKind: "blade", ShortA: 270, MaxOhm: 0.03,
+		}
+		b.Run(name+"/working", func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
-				gauge.JudgeWire(gauge.WireCase{
-					Size: s, Family: gauge.FamilyFor(s), Profile: road, AmbientC: 60, Loaded: 3, LengthM: 4,
-					HeatA: 8.5, FuseA: 15, FuseKind: "blade", ShortA: 270, MaxOhm: 0.03,
-				})
+				gauge.JudgeWire(c)
+			}
+		})
+		b.Run(name+"/fits", func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				gauge.Fits(c)
 			}
 		})
 	}

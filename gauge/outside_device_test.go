@@ -63,8 +63,8 @@ func relayValues() []outside {
 	return []outside{
 		{"320 ohm coil, 25 to 125 C", note, gauge.CoilFrom(320, 25, 125), 443.3, 0.1, true},
 		{"13 V pull-in, 25 to 125 C", note, gauge.CoilFrom(13, 25, 125), 18.0, 0.05, true},
-		{"290 ohm coil, 25 to 125 C", "relay application note 102, chart factor 1.39", gauge.CoilFrom(290, 25, 125), 403.31, 2, true},
-		{"4 % for 10 K", "relay application note 102", gauge.CoilAt(1, 30), 1.04, 0.001, true},
+		{"290 ohm coil, 25 to 125 C", "relay application note, chart factor 1.39", gauge.CoilFrom(290, 25, 125), 403.31, 2, true},
+		{"4 % for 10 K", "relay application note, temperature variations", gauge.CoilAt(1, 30), 1.04, 0.001, true},
 		{"coil rise at nominal volts", "mini relay data sheet, 52 K", gauge.CoilRiseC(12), 52, 1e-9, false},
 		{"motor share", "micro relay data sheet, 17 A of 30 A", 30 * gauge.MotorShareOfContact, 17, 1e-9, false},
 		{"switch for a 2.5 A lamp", "FAA AC 43.13-1B table 11-4, factor 5", lamp, 12.5, 0, true},
