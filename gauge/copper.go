@@ -9,7 +9,7 @@ const (
 	CopperZeroC = 234.5
 	// LayFactor is how much longer the strands of a cable are than the cable (source strand-lay). It is applied to AWG areas only.
 	LayFactor = 1.02
-	// MM2PerCmil turns circular mils into square millimetres, exact by definition of the inch.
+	// MM2PerCmil turns circular mils into square millimeters, exact by definition of the inch.
 	MM2PerCmil = math.Pi / 4 * 0.0254 * 0.0254
 	// MeterPerFoot is exact by definition.
 	MeterPerFoot = 0.3048

@@ -29,7 +29,7 @@ var conductorSources = []Source{
 	{"icea-short", "ICEA P-32-382: (I/A)^2 t = 0.0297 log10((T2+234)/(T1+234))", readSecond, High, "agrees with IEC 60949 within 1 %"},
 	{"k-factors", "BS 7671 and IEC 60364-5-54, end temperatures in a short: PVC 160 C, cross-linked 250 C", readSecond, High, ""},
 	{"far-end-short", "Ohm's law: I = V / sum of resistances", computed, Computed, ""},
-	{"profile-road", "Road vehicle: drop classes of ISO 10133, device at most the derated ampacity", practice, High, "FAA AC 43.13-1B, 11-48 states the same principle: the device opens before the wire's rating"},
+	{"profile-road", "Road vehicle: drop classes of ISO 10133, device at most the derated ampacity", practice, Medium, "FAA AC 43.13-1B, 11-48 states the same principle: the device opens before the wire's rating"},
 	{"profile-boat", "33 CFR 183.455(c)(1): at most 150 % of table ampacity below 50 V; ISO 10133 drop classes", read, High, ""},
 	{"profile-aircraft", "FAA AC 43.13-1B chapter 11: 0.5 V at 14 V continuous, device below wire rating", read, Medium, "the drop figure agrees with table 11-7; critical loads keep 3 %"},
 	{"cfr-183-425-smallest", "33 CFR 183.425(d)-(e): 16 AWG single, 18 AWG in a sheath", read, High, "metric: ISO 10133 clause 7.7, 1 and 0.75 mm2"},
