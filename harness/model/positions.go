@@ -32,7 +32,9 @@ func (b *builder) readPosition(r *reading, s *draft.Stmt) {
 	}
 	b.read(f, c)
 	line.Values = b.orDefault(f, s.Head.At)
-	if len(line.Refs) == 1 {
+	// While the key travels, a terminal that joins nothing is how it is said
+	// that everything is let go.
+	if len(line.Refs) == 1 && position != "gap" {
 		b.say(missingRule, s.Head.At, "%s: position %s joins %s with nothing", r.form.owner, position, line.Refs[0])
 	}
 	d.Lines = append(d.Lines, line)
