@@ -30,7 +30,7 @@ func dedent(text string) string {
 	for i := range lines {
 		lines[i] = strings.TrimPrefix(lines[i], indent)
 	}
-	return strings.Join(lines, "\n")
+	return strings.TrimRight(strings.Join(lines, "\n"), "\t\n") + "\n"
 }
 
 // alike gives every wire the same resistance of copper.

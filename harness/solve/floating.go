@@ -121,5 +121,16 @@ func (p *play) lonely(t *model.Terminal) string {
 	if len(t.Ends) == 0 && len(t.Bus) == 0 && t.Metal == nil {
 		return "floating: nothing is wired to it"
 	}
-	return "floating: nothing joins it to " + p.f.lay.ref.Shown
+	return "floating: nothing joins it to " + fullName(p.f.lay.ref)
+}
+
+// fullName is the name of a terminal as the user typed it, or would.
+func fullName(t *model.Terminal) string {
+	switch {
+	case t.Shown != "":
+		return t.Shown
+	case t.Device.Kind.Self:
+		return t.Device.Name
+	}
+	return t.Device.Name + "." + t.Name
 }
