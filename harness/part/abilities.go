@@ -17,6 +17,8 @@ func (k *Kind) Abilities() []string {
 		{k.Kicks != nil, "kicks when it is switched off, unless suppressed"},
 		{k.Grounds != nil, "says where it wants its return"},
 		{k.Passes != nil, "lets current through"},
+		{k.Inside != nil, "has ways inside by which current comes or returns"},
+		{k.Holds != nil, "keeps terminals at volts of its own"},
 		{k.Couples != nil, "mates terminals"},
 		{k.Joins, "joins wires"},
 		{k.Ground != "", "may return through metal (grounds-to)"},

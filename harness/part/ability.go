@@ -27,6 +27,7 @@ type Fuse struct {
 // LoadType is how a load treats the contact that switches it.
 type LoadType string
 
+// The sorts of load that contacts are rated for.
 const (
 	ResistiveLoad  LoadType = "resistive"
 	MotorLoad      LoadType = "motor"
@@ -59,6 +60,7 @@ type Draw struct {
 	AmpsKnown   bool    // the draft gave the current
 	AsleepA     float64 // drawn while its module is not alive; 0: nothing
 	Coil        bool    // a coil: judged by its pull-in volts, not by percent of drop
+	EitherWay   bool    // it does not mind which of its terminals is fed
 	DutyFrac    float64 // share of the time it draws, 0 to 1; 1 when not said
 	PeakA       float64 // drawn at every start for PeakS seconds; 0: not said
 	PeakS       float64
@@ -106,6 +108,13 @@ type Return struct {
 type Path struct {
 	A, B   string
 	OneWay bool // only from A to B
+}
+
+// Held is a terminal that a device keeps at volts of its own.
+type Held struct {
+	Pin   string
+	Volts float64
+	At    diag.Span
 }
 
 // Pair is two terminals that are one point, with the nominal resistance

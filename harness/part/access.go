@@ -87,6 +87,9 @@ func (d *Device) scale() float64 {
 	return d.SystemV / 12
 }
 
+// halfV is half the system's volts: what a load needs when nothing is said.
+func (d *Device) halfV() float64 { return 6 * d.scale() }
+
 // SymbolOf gives the form of the symbol that the device as set is drawn with;
 // ok is false if the kind names a form that it lacks.
 func (k *Kind) SymbolOf(d *Device) (s Symbol, ok bool) {

@@ -29,6 +29,7 @@ var _ = define(Kind{
 	Supplies: func(d *Device) []Supply {
 		return []Supply{{Plus: "B+", Minus: "-", MaxA: d.Num("rating"), SetpointV: d.Num("setpoint")}}
 	},
+	Inside: func(d *Device) []Path { return []Path{{A: "D+", B: "-", OneWay: true}} },
 	Buys: func(d *Device) []Purchase {
 		return buy("alternator", d, quantity.Text(d.Num("rating"), quantity.Current))
 	},

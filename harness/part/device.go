@@ -5,6 +5,7 @@ import "legwork/harness/diag"
 // Mark says how sure the user is of a figure.
 type Mark uint8
 
+// The marks: none, from the maker's sheet, measured, a guess.
 const (
 	Unmarked Mark = iota
 	Sheet

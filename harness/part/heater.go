@@ -22,7 +22,7 @@ var _ = define(Kind{
 	Symbol:  resistorSymbol("1", "2"),
 	Assumes: usual(usualHeaterA, "usual-heater"),
 	Draws: func(d *Device) []Draw {
-		return []Draw{d.draw(d.rated(usualHeaterA), "1", "2", ResistiveLoad)}
+		return []Draw{eitherWay(d.draw(d.rated(usualHeaterA), "1", "2", ResistiveLoad))}
 	},
 	Buys: func(d *Device) []Purchase { return buy("heater", d) },
 })

@@ -25,7 +25,7 @@ var _ = define(Kind{
 	},
 	Assumes: usual(usualLampA, "usual-lamp"),
 	Draws: func(d *Device) []Draw {
-		return []Draw{d.draw(d.rated(usualLampA), "1", "2", LampLoad)}
+		return []Draw{eitherWay(d.draw(d.rated(usualLampA), "1", "2", LampLoad))}
 	},
 	Buys: func(d *Device) []Purchase { return buy("lamp", d) },
 })

@@ -97,6 +97,7 @@ func TestLoadLaws(t *testing.T) {
 	require.False(t, draw.Pump)
 	motor.Label = "Lift pump"
 	require.True(t, motor.Kind.Draws(motor)[0].Pump)
+	require.True(t, motor.Kind.Draws(motor)[0].Critical)
 	require.Equal(t, "X1 moves fuel", motor.Kind.Assumes(motor)[0].What)
 
 	heater := pinned(device(t, "heater", say(of("heater"), "draws", 10), say(of("heater"), "cycle", 180, 600)))

@@ -66,6 +66,12 @@ func (d *Device) draw(r rating, plus, minus string, t LoadType) Draw {
 	return out
 }
 
+// eitherWay marks a load that works whichever of its terminals is fed.
+func eitherWay(w Draw) Draw {
+	w.EitherWay = true
+	return w
+}
+
 // dutyFrac is the share of the time that the load is on.
 func (d *Device) dutyFrac() float64 {
 	if d.Said("duty") {
@@ -89,7 +95,7 @@ func (d *Device) kneeV() float64 {
 	if knee > 0 {
 		return knee
 	}
-	return 6 * d.scale()
+	return d.halfV()
 }
 
 // constant is the law of a load whose current does not follow the volts.

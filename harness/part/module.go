@@ -20,6 +20,8 @@ var _ = define(Kind{
 	Draws:   moduleDraws,
 	Drives:  moduleOutputs,
 	Grounds: moduleReturns,
+	Inside:  moduleInside,
+	Holds:   moduleHolds,
 	Assumes: func(d *Device) []Assumption {
 		var out []Assumption
 		for i := range d.Lines {

@@ -12,7 +12,7 @@ func (d *Device) leastV(l *Line) float64 {
 	if l.Said("above") {
 		return l.Num("above")
 	}
-	return 6 * d.scale()
+	return d.halfV()
 }
 
 func stampModule(d *Device, s *Stamper) {
@@ -138,6 +138,31 @@ func moduleReturns(d *Device) []Return {
 	for i := range d.Lines {
 		if l := &d.Lines[i]; l.is("ground") || l.is("sensor-ground") {
 			out = append(out, Return{Pin: l.Name, Wanted: d.Word("ground-wanted"), Sensor: l.is("sensor-ground"), At: l.At})
+		}
+	}
+	return out
+}
+
+// moduleInside leads from every feed to the references and joins the grounds.
+func moduleInside(d *Device) []Path {
+	var out []Path
+	for _, ref := range d.withRole("reference") {
+		for _, feed := range d.withRole("feed") {
+			out = append(out, Path{A: feed, B: ref, OneWay: true})
+		}
+	}
+	grounds := d.returns()
+	for _, other := range grounds[min(1, len(grounds)):] {
+		out = append(out, Path{A: grounds[0], B: other})
+	}
+	return out
+}
+
+func moduleHolds(d *Device) []Held {
+	var out []Held
+	for i := range d.Lines {
+		if l := &d.Lines[i]; l.is("reference") {
+			out = append(out, Held{Pin: l.Name, Volts: l.Num("volts"), At: l.At})
 		}
 	}
 	return out

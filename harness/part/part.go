@@ -60,6 +60,8 @@ type Kind struct {
 	Kicks    func(d *Device) []Kick     // an inductance that needs suppression
 	Grounds  func(d *Device) []Return   // returns and what they want
 	Passes   func(d *Device) []Path     // lets current through from terminal to terminal, always (diode, resistor)
+	Inside   func(d *Device) []Path     // ways inside by which current comes or returns without being passed on: a field winding, grounds that are one point
+	Holds    func(d *Device) []Held     // terminals that it keeps at volts of its own while it is alive (a sensor reference)
 	Couples  func(d *Device) []Pair     // terminals that are one point (mated connector cavities)
 	Buys     func(d *Device) []Purchase // rows for a parts list
 }

@@ -54,7 +54,7 @@ func coilSettings() []Setting {
 	return []Setting{
 		named("coil", "resistance of the coil at 20 C",
 			Figure{Name: "resistance", Dim: quantity.Resistance, Min: 1, Max: 1e5, Doc: "coil resistance"}.guess(gauge.RelayCoilOhm, "relay-coil").by(ByVolts2)),
-		named("pull-in", "volts that pull it in", least, sure),
+		named("pull-in", "volts that pull it in; when not said surely in from 8 V at 12 V, surely out only below release, and between not sure", least, sure),
 		named("release", "surely let go below this, at 20 C", Figure{Name: "volts", Dim: quantity.Voltage, Min: 0.05, Max: 60, Doc: "release volts"}.or(gauge.ReleaseV, "relay-release").by(ByVolts)),
 		named("moves", "time to operate, and to release", seconds("operate", "time to close", 1).or(gauge.OperateS, "relay-times"), seconds("let-go", "time to open", 1).optional().or(gauge.ReleaseS, "relay-times")),
 		{Name: "suppress", Words: []string{"diode", "resistor", "zener"}, Doc: "what lies across the coil to take its kick"},

@@ -36,7 +36,7 @@ var _ = define(Kind{
 		return usual(usualSolenoid(d))(d)
 	},
 	Draws: func(d *Device) []Draw {
-		return []Draw{d.draw(solenoidRating(d), "1", "2", ResistiveLoad)}
+		return []Draw{eitherWay(d.draw(solenoidRating(d), "1", "2", ResistiveLoad))}
 	},
 	Kicks: func(d *Device) []Kick {
 		return []Kick{{A: "1", B: "2", Suppressed: d.Word("suppress"), At: d.At}}

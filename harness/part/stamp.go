@@ -5,6 +5,7 @@ import "legwork/harness/circuit"
 // Engine is what the engine does in a step.
 type Engine string
 
+// What an engine may do in a step.
 const (
 	Still       Engine = "still"
 	Locked      Engine = "locked"  // held by the starter's first pull
@@ -60,6 +61,7 @@ type Branch struct {
 // Use says what a branch stands for, so that results can be read by meaning.
 type Use uint8
 
+// What a branch may stand for.
 const (
 	Element Use = iota // anything else
 	FuseElement

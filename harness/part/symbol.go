@@ -19,6 +19,7 @@ type Symbol struct {
 // Row of a current-path sheet, from the supply down.
 type Row uint8
 
+// The rows, from the supply down.
 const (
 	FuseRow Row = iota + 1
 	SwitchRow
@@ -44,6 +45,7 @@ type Box struct {
 // StrokeKind is one way to draw.
 type StrokeKind uint8
 
+// The strokes; Points and the other fields mean what each says.
 const (
 	Thin StrokeKind = iota + 1 // thin polyline through Points
 	Bold                       // thick polyline
