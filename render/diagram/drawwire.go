@@ -1,0 +1,175 @@
+package diagram
+
+import (
+	"fmt"
+
+	"legwork/harness/model"
+	"legwork/render/scene"
+)
+
+// stubMM is how far a cut wire goes before its box.
+const stubMM = 9.5
+
+// label gives the two lines at a wire: its number, and size with color.
+func (p *plan) label(w *model.Wire) []line {
+	out := []line{fitted(strong(w.Number), 18)}
+	if data := p.wireData(w); data != "" {
+		out = append(out, fitted(small(data), 19))
+	}
+	return out
+}
+
+// wireData is size and color: the bare number in the draft's own system of
+// sizes, with the unit where a size is of the other one.
+func (p *plan) wireData(w *model.Wire) string {
+	data := ""
+	if s, ok := p.sizeOf(w); ok {
+		switch {
+		case s.Metric && p.m.Metric:
+			data = trimFloat(s.Nominal)
+		case !s.Metric && !p.m.Metric:
+			data = awgText(s.AWG)
+		case s.Metric:
+			data = trimFloat(s.Nominal) + " mm²"
+		default:
+			data = awgText(s.AWG) + " AWG"
+		}
+	}
+	if k := colorText(w.Color); k != "" {
+		if data != "" {
+			data += " "
+		}
+		data += k
+	}
+	return data
+}
+
+func trimFloat(v float64) string { return fmt.Sprintf("%.4g", v) }
+
+// awgText prints a gauge number: 0 is 1/0, -1 is 2/0.
+func awgText(n int) string {
+	if n <= 0 {
+		return fmt.Sprintf("%d/0", 1-n)
+	}
+	return fmt.Sprint(n)
+}
+
+func colorText(c model.Color) string {
+	if c.Base == "" || c.Tracer == "" {
+		return c.Base
+	}
+	return c.Base + "/" + c.Tracer
+}
+
+// tipY gives the height of a strand's end; a box has none of its own.
+func (c *canvas) tipY(s *strand, t tip) float64 {
+	tall := &c.p.tall
+	switch {
+	case t.pin != nil:
+		return tall.slotY[t.pin.item.slot] + t.pin.y*module
+	case t.bar != nil:
+		if g := c.segs[t.bar][s.col.track().panel]; g != nil {
+			return g.y
+		}
+	case t.joint != nil && t.joint.kind == railJoint:
+		return railY(t.joint)
+	case t.joint != nil:
+		return tall.studY
+	}
+	return 0
+}
+
+func railY(j *joint) float64 { return firstRail + railPitch*float64(j.rank) }
+
+// drawStrand draws a wire, or half of one with its box.
+func (c *canvas) drawStrand(s *strand) {
+	x := s.col.track().x
+	if s.run.strap {
+		c.drawStrap(s)
+		return
+	}
+	y1, y2 := c.tipY(s, s.upper), c.tipY(s, s.lower)
+	if s.upper.box {
+		y1 = y2 - stubMM
+	}
+	if s.lower.box {
+		y2 = y1 + stubMM
+	}
+	_, width := strokeOf(c.p.areaOf(s.run.w))
+	c.wires.Add(c.wireNode(s.run.w, [4]float64{x, y1, x, y2}, c.haloEnds(s)))
+	c.takeLine(x, y1, x, y2, width+casing)
+	c.endDot(s, s.upper, x, y1, width)
+	c.endDot(s, s.lower, x, y2, width)
+	if s.upper.box || s.lower.box {
+		c.drawBox(s, x, y1, y2)
+	}
+	from, to := y1, y2
+	if s.upper.joint != nil && s.upper.joint.kind == railJoint && y2 > c.p.tall.railY+labelRoom {
+		from = c.p.tall.railY + 1
+	}
+	lines := c.p.label(s.run.w)
+	choices := beside(lines, x, (width+casing)/2, from, to)
+	if len(lines) == 2 {
+		one := []line{{text: lines[0].text + "  " + lines[1].text, size: sizeSmall}}
+		choices = append(choices, beside(one, x, (width+casing)/2, from, to)...)
+	}
+	c.jobs = append(c.jobs, job{rank: 5 + int(min((to-from)/10, 9)), class: "wl", data: []scene.Attr{{Name: "wire", Value: s.run.w.Number}}, choices: choices})
+}
+
+// haloEnds says how much of the halo is left out at both ends, so that it does
+// not eat the bar that the wire belongs to.
+func (c *canvas) haloEnds(s *strand) (ends [2]float64) {
+	for i, t := range []tip{s.upper, s.lower} {
+		switch {
+		case t.joint != nil && t.joint.kind == railJoint:
+			ends[i] = railMM/2 + 0.1
+		case t.joint != nil || t.bar != nil:
+			ends[i] = barMM/2 + 0.1
+		}
+	}
+	return ends
+}
+
+func (c *canvas) endDot(s *strand, t tip, x, y, width float64) {
+	if t.joint != nil || t.bar != nil {
+		c.dots.Add(scene.Ring("dot", x, y, 0.55+0.35*width))
+	}
+}
+
+// wireNode draws the conductor from (x1, y1) to (x2, y2): something wide to
+// point at, halo, casing, insulation, tracer.
+func (c *canvas) wireNode(w *model.Wire, xy [4]float64, cutHalo [2]float64) *scene.Node {
+	k, _ := strokeOf(c.p.areaOf(w))
+	n := fmt.Sprint(k)
+	g := scene.G("wire")
+	g.ID = c.id("w-", w.Number)
+	data := c.p.wireData(w)
+	g.Title = "wire " + w.Number + ": " + shown(w.From) + " to " + shown(w.To)
+	if data != "" {
+		g.Title += ", " + data
+	}
+	g.Data = []scene.Attr{{Name: "wire", Value: w.Number}, {Name: "from", Value: shown(w.From)}, {Name: "to", Value: shown(w.To)}}
+	if s, ok := c.p.sizeOf(w); ok {
+		g.Data = append(g.Data, scene.Attr{Name: "size", Value: s.Name})
+	}
+	g.Data = append(g.Data, scene.Attr{Name: "color", Value: colorText(w.Color)})
+	p := xy
+	halo := p
+	if p[0] == p[2] {
+		halo[1] += cutHalo[0]
+		halo[3] -= cutHalo[1]
+	}
+	g.Add(scene.Line("hit", p[:]...), scene.Line("halo h"+n, halo[:]...), scene.Line("case k"+n, p[:]...), scene.Line("ins w"+n+" c"+paintOf(w.Color.Base), p[:]...))
+	if w.Color.Tracer != "" {
+		g.Add(scene.Line("tr r"+n+" c"+paintOf(w.Color.Tracer), p[:]...))
+	}
+	return g
+}
+
+// paintOf gives the paint class of a color letter; what has none is drawn gray.
+func paintOf(letters string) string {
+	if _, ok := colorPaint[letters]; ok {
+		return letters
+	}
+	return "GY"
+}

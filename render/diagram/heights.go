@@ -1,0 +1,222 @@
+package diagram
+
+// tallness is where rows, gaps and rails stand, the same on every sheet.
+type tallness struct {
+	slotY  [lastSlot + 2]float64 // middle of a row
+	slotH  [lastSlot + 2]float64 // half height of a row, 0 where nothing stands
+	merged [lastSlot + 1]int     // gap -> merged gap
+	gaps   []gapRoom
+	segs   []*segment
+	railY  float64 // lowest rail
+	studY  float64
+	metalY float64
+	baseY  float64
+}
+
+// gapRoom is one merged gap: from y1 to y2, its lanes from lane0 down.
+type gapRoom struct {
+	need       float64
+	lanes      int
+	pitch      float64
+	above      float64 // room over the first lane
+	below      float64
+	y1, y2, y0 float64
+}
+
+// Room in a gap, mm.
+const (
+	labelRoom = 10.0 // a wire with its two-line label
+	linkRoom  = 4.5  // a thin line alone
+	stubRoom  = 17.5 // a stub with its box
+	mostGap   = 42.0
+)
+
+// heights stacks rails, rows and gaps. Where they don't fit on the sheet, a
+// larger one is taken.
+func (p *plan) heights() {
+	for i, s := range papers {
+		if i > 0 {
+			p.paper = s
+			p.fill()
+		}
+		if p.stack() {
+			return
+		}
+	}
+}
+
+func (p *plan) stack() bool {
+	t := &p.tall
+	*t = tallness{railY: firstRail + railPitch*float64(max(len(p.rails)-1, 0))}
+	if len(p.rails) == 0 {
+		t.railY = 24
+	}
+	for _, it := range p.items {
+		t.slotH[it.slot] = max(t.slotH[it.slot], it.form.half*module)
+	}
+	n, sum := 0, 0.0
+	for s := 1; s <= lastSlot; s++ {
+		if t.slotH[s] > 0 {
+			n++
+		}
+		t.merged[s] = n
+		sum += 2 * t.slotH[s]
+	}
+	t.gaps = make([]gapRoom, n+1)
+	p.fillLanes()
+	for i := range t.gaps {
+		p.needOf(i)
+		sum += t.gaps[i].need
+	}
+	t.baseY = p.paper.baseLine()
+	t.metalY = t.baseY - railToBase
+	t.studY = t.metalY - studToRail
+	return p.spreadRows(t.studY - t.railY - sum)
+}
+
+// spreadRows shares spare height out to the gaps; what is left over moves the
+// foot up. It reports whether the height was enough.
+func (p *plan) spreadRows(spare float64) bool {
+	t := &p.tall
+	ok := spare >= -0.01
+	grow := make([]float64, len(t.gaps))
+	for left := len(t.gaps); left > 0 && spare > 0.01; {
+		share := spare / float64(left)
+		left = 0
+		for i := range t.gaps {
+			g := min(share, mostGap-t.gaps[i].need-grow[i])
+			if g > 0 {
+				grow[i] += g
+				spare -= g
+				left++
+			}
+		}
+	}
+	if spare < 0 {
+		for i := range grow {
+			grow[i] = spare / float64(len(grow))
+		}
+		spare = 0
+	}
+	t.baseY, t.metalY, t.studY = t.baseY-spare, t.metalY-spare, t.studY-spare
+	y, gap := t.railY, 0
+	put := func() {
+		g := &t.gaps[gap]
+		g.y1, g.y2 = y, y+g.need+grow[gap]
+		g.y0 = g.y1 + g.above + (g.y2-g.y1-g.need)*share(g.above, g.below)
+		y = g.y2
+		gap++
+	}
+	put()
+	for s := 1; s <= lastSlot; s++ {
+		if t.slotH[s] > 0 {
+			t.slotY[s] = y + t.slotH[s]
+			y += 2 * t.slotH[s]
+			put()
+		}
+	}
+	for _, s := range t.segs {
+		s.y = t.gaps[s.gap].y0 + float64(s.lane)*t.gaps[s.gap].pitch
+	}
+	return ok
+}
+
+func share(a, b float64) float64 {
+	if a+b == 0 {
+		return 0.5
+	}
+	return a / (a + b)
+}
+
+func (p *plan) fillLanes() {
+	t := &p.tall
+	t.segs = p.segments()
+	for _, s := range t.segs {
+		s.gap = t.merged[s.bar.gap]
+	}
+	for i := range t.gaps {
+		t.gaps[i].pitch = lanePitch
+		for _, g := range p.sheets {
+			var here []*segment
+			for _, s := range t.segs {
+				if s.gap == i && s.panel.page == g {
+					here = append(here, s)
+				}
+			}
+			t.gaps[i].lanes = max(t.gaps[i].lanes, lanes(here, standsAbove))
+		}
+	}
+	for _, s := range p.strands {
+		if a, b := s.upper.bar, s.lower.bar; a != nil && b != nil && t.merged[a.gap] == t.merged[b.gap] {
+			t.gaps[t.merged[a.gap]].pitch = labelRoom
+		}
+	}
+}
+
+// needOf finds how high a merged gap has to be.
+func (p *plan) needOf(i int) {
+	t := &p.tall
+	g := &t.gaps[i]
+	for _, s := range t.segs {
+		if s.gap == i {
+			g.above = max(g.above, p.roomFor(s.bar.uppers, s, true))
+			g.below = max(g.below, p.roomFor(s.bar.lowers, s, false))
+		}
+	}
+	g.need = g.above + g.below + g.pitch*float64(max(g.lanes-1, 0))
+	for _, s := range p.strands {
+		a, b := p.gapBelow(s.upper), p.gapAbove(s.lower)
+		if a != i && b != i || s.run.strap {
+			continue
+		}
+		if s.upper.box || s.lower.box {
+			g.need = max(g.need, stubRoom)
+		} else if a == b && g.lanes == 0 {
+			g.need = max(g.need, labelRoom)
+		}
+	}
+	if g.lanes == 0 {
+		g.need = max(g.need, linkRoom)
+	}
+}
+
+func (p *plan) roomFor(list []*member, s *segment, upper bool) float64 {
+	room := linkRoom / 2
+	for _, m := range list {
+		switch {
+		case m.pin != nil:
+			room = max(room, linkRoom)
+		case upper && p.gapBelow(m.strand.upper) == s.gap && !m.strand.upper.box, !upper && p.gapAbove(m.strand.lower) == s.gap && !m.strand.lower.box:
+			room = max(room, labelRoom)
+		case m.strand.lower.box:
+			room = max(room, stubRoom)
+		}
+	}
+	return room
+}
+
+// gapBelow is the merged gap that a strand enters under its upper tip.
+func (p *plan) gapBelow(t tip) int {
+	switch {
+	case t.pin != nil:
+		return p.tall.merged[t.pin.item.slot]
+	case t.bar != nil:
+		return p.tall.merged[t.bar.gap]
+	case t.joint != nil && t.joint.kind == railJoint:
+		return 0
+	}
+	return -1
+}
+
+// gapAbove is the merged gap that a strand leaves at its lower tip.
+func (p *plan) gapAbove(t tip) int {
+	switch {
+	case t.pin != nil:
+		return p.tall.merged[t.pin.item.slot-1]
+	case t.bar != nil:
+		return p.tall.merged[t.bar.gap]
+	case t.joint != nil && t.joint.kind == studJoint:
+		return len(p.tall.gaps) - 1
+	}
+	return -1
+}

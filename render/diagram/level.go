@@ -1,0 +1,199 @@
+package diagram
+
+import "legwork/harness/part"
+
+// lastSlot is the number of rows a sheet can have. Rows that nothing stands
+// in take no height.
+const lastSlot = 8
+
+// wantOf gives the row that a kind asks for and those it may move to.
+func wantOf(it *item) (want int, may []int) {
+	switch it.form.row {
+	case part.FuseRow:
+		return 1, []int{1, 3, 5}
+	case part.ConnectorRow:
+		return 4, []int{2, 4, 6, 8}
+	case part.SensorRow:
+		return 7, []int{3, 5, 7}
+	case part.LoadRow:
+		if it.unit {
+			return 5, []int{5}
+		}
+		if it.form.cols > 1 && !it.form.lying {
+			return 5, []int{5, 7}
+		}
+		return 5, []int{3, 5, 7}
+	}
+	return 3, []int{3, 5, 7}
+}
+
+// vertex is an item or a bar among the things that stand over one another.
+type vertex struct {
+	item        *item
+	bar         *bar
+	next        []link
+	before      int // links into it that are not yet counted
+	late        int
+	place, want int
+	may         []int
+	hangs       bool // bar without upper members: stays close to its lower ones
+}
+
+// link says that to stands at least diff rows under its owner.
+type link struct {
+	to     *vertex
+	diff   int
+	strand *strand
+}
+
+// level gives every item its row and every bar its gap, so that all wires run
+// downwards. Wires that go round in a circle are cut.
+func (p *plan) level() {
+	for range 1 + len(p.runs) {
+		vs := p.vertices()
+		order, loop := sorted(vs)
+		if loop != nil {
+			p.cut(loop.run)
+			p.makeBars()
+			continue
+		}
+		latest(order)
+		earliest(order)
+		p.closeUp(order)
+		bad := p.violations(vs)
+		if len(bad) == 0 {
+			break
+		}
+		for _, r := range bad {
+			p.cut(r)
+		}
+		p.makeBars()
+	}
+}
+
+func (p *plan) vertices() []*vertex {
+	var vs []*vertex
+	ofItem, ofBar := map[*item]*vertex{}, map[*bar]*vertex{}
+	for _, it := range p.items {
+		want, may := wantOf(it)
+		v := &vertex{item: it, want: want, may: may}
+		ofItem[it] = v
+		vs = append(vs, v)
+	}
+	for _, j := range p.joints {
+		for _, b := range j.gaps {
+			v := &vertex{bar: b, hangs: len(b.uppers) == 0}
+			for _, m := range b.lowers {
+				v.hangs = v.hangs || m.pin != nil
+			}
+			ofBar[b] = v
+			vs = append(vs, v)
+		}
+	}
+	at := func(t tip) *vertex {
+		if t.pin != nil {
+			return ofItem[t.pin.item]
+		}
+		return ofBar[t.bar]
+	}
+	for _, s := range p.strands {
+		a, b := at(s.upper), at(s.lower)
+		if a == nil || b == nil {
+			continue
+		}
+		diff := 1
+		if b.bar != nil {
+			diff = 0
+		}
+		a.next = append(a.next, link{b, diff, s})
+	}
+	for _, j := range p.joints {
+		for _, b := range j.gaps {
+			for _, m := range b.uppers {
+				if m.pin != nil {
+					ofItem[m.pin.item].next = append(ofItem[m.pin.item].next, link{ofBar[b], 0, nil})
+				}
+			}
+			for _, m := range b.lowers {
+				if m.pin != nil {
+					ofBar[b].next = append(ofBar[b].next, link{ofItem[m.pin.item], 1, nil})
+				}
+			}
+		}
+	}
+	p.sourceRows(vs)
+	return vs
+}
+
+// sourceRows lets a unit's pin that feeds something stand above the row of
+// what it feeds.
+func (p *plan) sourceRows(vs []*vertex) {
+	for _, v := range vs {
+		if v.item == nil || !v.item.unit || v.item.pins[0].up() || !feeds(v.item) {
+			continue
+		}
+		for _, l := range v.next {
+			switch {
+			case l.to.item == nil || l.to.item.unit:
+			case l.to.want == 3:
+				v.want, v.may = 1, []int{1, 5}
+			case l.to.want == 5 && v.want == 5:
+				v.want, v.may = 3, []int{1, 3, 5}
+			}
+		}
+	}
+}
+
+// feeds reports whether the unit's pin sources current.
+func feeds(it *item) bool {
+	if it.dev.Kind.Drives == nil {
+		return false
+	}
+	for _, o := range it.dev.Kind.Drives(it.dev.Device) {
+		if o.Pin == it.sub && !o.Sinks {
+			return true
+		}
+	}
+	return false
+}
+
+// sorted puts the vertices in an order in which every link points forward, or
+// gives a strand that lies on a circle.
+func sorted(vs []*vertex) ([]*vertex, *strand) {
+	for _, v := range vs {
+		for _, l := range v.next {
+			l.to.before++
+		}
+	}
+	var order, ready []*vertex
+	for _, v := range vs {
+		if v.before == 0 {
+			ready = append(ready, v)
+		}
+	}
+	for len(ready) > 0 {
+		v := ready[0]
+		ready = ready[1:]
+		order = append(order, v)
+		for _, l := range v.next {
+			if l.to.before--; l.to.before == 0 {
+				ready = append(ready, l.to)
+			}
+		}
+	}
+	if len(order) == len(vs) {
+		return order, nil
+	}
+	var last *strand
+	for _, v := range vs {
+		if v.before == 0 {
+			continue
+		}
+		for _, l := range v.next {
+			if l.to.before > 0 && l.strand != nil {
+				last = l.strand
+			}
+		}
+	}
+	return order, last
+}

@@ -1,0 +1,91 @@
+package diagram
+
+import "legwork/harness/model"
+
+// puzzle states what matters for the order of a section's tracks.
+func (p *plan) puzzle(s *section) *puzzle {
+	z := &puzzle{n: len(s.tracks)}
+	p.addItems(z, s)
+	for _, j := range p.joints {
+		if b := j.barIn(s); b != nil {
+			z.bars = append(z.bars, barSet{tracks: b.trackSet(), crossed: crossedBy(s, b)})
+		}
+	}
+	studs := map[*joint]int{}
+	for _, d := range s.strands {
+		j := d.lower.joint
+		if d.run.strap {
+			z.groups = append(z.groups, set{d.col.track().index, d.second.index})
+			continue
+		}
+		if j == nil || j.kind != studJoint {
+			continue
+		}
+		if _, ok := studs[j]; !ok {
+			studs[j] = len(z.studs)
+			z.studs = append(z.studs, nil)
+		}
+		z.studs[studs[j]] = append(z.studs[studs[j]], d.col.track().index)
+	}
+	return z
+}
+
+func (p *plan) addItems(z *puzzle, s *section) {
+	type key struct {
+		dev  *model.Device
+		slot int
+	}
+	units := map[key]int{}
+	for _, it := range s.items {
+		tracks := make(set, len(it.cols))
+		for i, c := range it.cols {
+			tracks[i] = c.track().index
+		}
+		if len(tracks) > 1 {
+			z.groups = append(z.groups, tracks)
+		}
+		if it.mate != nil && it.mate.id < it.id && it.mate.sect == s {
+			var others set
+			for _, c := range it.mate.cols {
+				others = append(others, c.track().index)
+			}
+			z.mates = append(z.mates, [2]set{tracks, others})
+		}
+		if !it.unit {
+			continue
+		}
+		k := key{it.dev, it.slot}
+		if _, ok := units[k]; !ok {
+			units[k] = len(z.units)
+			z.units = append(z.units, nil)
+		}
+		z.units[units[k]] = append(z.units[units[k]], tracks[0])
+	}
+}
+
+// trackSet lists the tracks of everything that ends at the bar.
+func (b *bar) trackSet() set {
+	var out set
+	for _, list := range [][]*member{b.uppers, b.lowers} {
+		for _, m := range list {
+			out = append(out, m.col().track().index)
+		}
+	}
+	return out
+}
+
+// crossedBy lists the tracks of a section with a strand through the bar's gap
+// that does not end there.
+func crossedBy(s *section, b *bar) set {
+	level := 10*b.gap + 5
+	var out set
+	for i, t := range s.tracks {
+		for _, d := range t.strands {
+			if d.top() < level && d.bottom() > level {
+				out = append(out, i)
+				break
+			}
+		}
+	}
+	return out
+}
