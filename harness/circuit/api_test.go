@@ -57,6 +57,15 @@ func TestReadingWhatIsNotThere(t *testing.T) {
 	require.True(t, ok && v == 0, "the reference is 0 V of itself")
 }
 
+func TestModesHaveNames(t *testing.T) {
+	seen := map[string]bool{}
+	for m := Plain; m <= AtLimit+1; m++ {
+		require.False(t, seen[m.String()], m.String())
+		seen[m.String()] = true
+	}
+	require.True(t, seen["unknown"] && seen["at limit"])
+}
+
 func TestCanceled(t *testing.T) {
 	ctx, stop := context.WithCancel(context.Background())
 	stop()

@@ -82,3 +82,27 @@ func BenchmarkStep(b *testing.B) {
 		})
 	}
 }
+
+// The same with batteries so tired that loads drop out by the hundred: the dear case.
+func BenchmarkCollapse(b *testing.B) {
+	for _, wires := range sizes {
+		h := newHarnessLike(wires, 1)
+		for i, l := range h.laws {
+			if l.Kind == Source {
+				h.laws[i].Ohm = 0.3
+			}
+		}
+		s := NewSolver(h.Net)
+		b.Run(fmt.Sprint(wires), func(b *testing.B) {
+			var sol Solution
+			for b.Loop() {
+				h.step(s, 1)
+				if err := s.SolveInto(context.Background(), &sol); err != nil {
+					b.Fatal(err)
+				}
+			}
+			b.ReportMetric(float64(sol.Passes), "passes")
+			b.ReportMetric(float64(len(sol.Collapsed)), "collapsed")
+		})
+	}
+}

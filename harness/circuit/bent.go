@@ -19,6 +19,7 @@ type bent struct {
 
 	g, s    float64
 	v, i    float64 // where the line is taken
+	swing   float64 // by how much i moved last
 	v0      float64 // with no load on
 	on, on0 bool    // diode conducts; the same with no load on
 	idle    bool    // constant power: out, only the leak left
@@ -33,6 +34,21 @@ func (e *bent) setLaw(l Law) {
 	if l.Kind == Warming && l.Amp > 0 {
 		e.heat = l.Rise / (l.Amp * l.Amp)
 	}
+}
+
+// hot is the part of a fuse's resistance due to warming, against the cold one,
+// beyond which secants would drive its current away from the answer.
+const hot = 0.5
+
+// move takes the line of the next pass at v volts and what the line of this one
+// lets through. A fuse's current that swings back is met half way.
+func (e *bent) move(v float64) {
+	e.v = v
+	to := e.g*v - e.s
+	if e.kind == Warming && (to-e.i)*e.swing < 0 {
+		to = (to + e.i) / 2
+	}
+	e.i, e.swing = to, to-e.i
 }
 
 // amps is the true law: the current from A to B at v volts.
@@ -107,7 +123,12 @@ func (e *bent) secant() {
 	case e.kind == Diode, e.open:
 		e.tangent()
 	case e.kind == Warming:
-		e.g, e.s = e.cold/(1+e.heat*e.i*e.i), 0
+		h := e.heat * e.i * e.i
+		if h > hot {
+			e.tangent()
+			return
+		}
+		e.g, e.s = e.cold/(1+h), 0
 	case e.kind == ConstantCurrent:
 		e.g, e.s = e.amp/max(e.v, e.knee)+e.leak, 0
 	case e.idle:

@@ -3,7 +3,14 @@
 //
 // Node 0 is the reference. The linear core is a sparse star-mesh elimination
 // that only ever adds positive conductances, so that a node floats exactly
-// when its pivot is exactly zero.
+// when its pivot is exactly zero. While every source stands on the reference
+// with the same sign, each voltage is right to its last digits, however small
+// the leak it hangs on; elsewhere it is right on the scale of the e.m.f.s.
+//
+// Bent laws are followed from open circuit downward, so that of several
+// solutions the one with the highest voltages is found. Where a constant-power
+// load has none, it is named with the closed form that says so. Every answer is
+// judged by the true laws, node by node.
 package circuit
 
 // Node is a point of the network; 0 is the reference.

@@ -185,6 +185,21 @@ func TestWarmingFuse(t *testing.T) {
 	}
 }
 
+// Amperes forced through a fuse of a hundredth of that rating: 40 A, 0.4 A,
+// v = i R (1 + 0.42 x 100^2), and through two unlike ones side by side.
+func TestForcedThroughFuse(t *testing.T) {
+	n := chain(1)
+	n.Add(1, 0, regulator14(1e5, 40, 1))
+	f := n.Add(1, 0, Law{Kind: Warming, Ohm: 0.1, Amp: 0.4, Rise: 0.42})
+	s := solved(t, n)
+	require.InEpsilon(t, 40*0.1*4201, volts(t, s, 1), 1e-12)
+	small := n.Add(1, 0, Law{Kind: Warming, Ohm: 1, Amp: 0.01, Rise: 0.42})
+	s = solved(t, n)
+	require.InEpsilon(t, 40, s.I(f)+s.I(small), 1e-12)
+	i := s.I(small)
+	require.InEpsilon(t, volts(t, s, 1), i*(1+0.42*i*i*1e4), 1e-12)
+}
+
 // A diode from E through R: (E-v)/R = Volt/Leak + (v-Volt)/Ohm past its corner, E Leak/(R+Leak) across it below.
 func TestDiodeBothWays(t *testing.T) {
 	d := Law{Kind: Diode, Volt: 0.6, Ohm: 0.02, LeakOhm: 1e7}

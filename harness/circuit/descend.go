@@ -42,13 +42,11 @@ func (s *Solver) openCircuit(ctx context.Context) error {
 	return nil
 }
 
-func (s *Solver) across(e *bent) float64 { return s.x[e.a] - s.x[e.z] }
-
 // restart goes back to open circuit; which loads are out is kept.
 func (s *Solver) restart() {
 	for i := range s.bents {
 		e := &s.bents[i]
-		e.v, e.i, e.on, e.steady = e.v0, e.v0*e.cold, e.on0, false
+		e.v, e.i, e.swing, e.on, e.steady = e.v0, e.v0*e.cold, 0, e.on0, false
 	}
 	for i := range s.gov.regs {
 		s.gov.regs[i].mode = s.gov.regs[i].mode0
@@ -80,6 +78,7 @@ func (s *Solver) descend(ctx context.Context) error {
 // monotone Newton theorem for convex M-functions). The last pass runs on
 // secants, all of them positive conductances, and keeps every digit.
 func (s *Solver) approach(ctx context.Context) error {
+	tried := 0
 	for since := 1; s.passes < mostPasses; since++ {
 		s.lay(since)
 		stable, err := s.settle(ctx)
@@ -95,7 +94,8 @@ func (s *Solver) approach(ctx context.Context) error {
 			s.restart()
 			since = 0
 		case s.accept(1):
-			rested, err := s.finish(ctx)
+			tried++
+			rested, err := s.finish(ctx, tried > 1)
 			if err != nil || rested {
 				return err
 			}
@@ -104,32 +104,23 @@ func (s *Solver) approach(ctx context.Context) error {
 	return nil
 }
 
-// lay puts the lines of a pass. Constant currents that overdrew get another
-// chance on their tangent every fourth pass.
-func (s *Solver) lay(since int) {
+// finish repeats the pass with secants. It is false if that moved anything.
+// Again means that it did so before: then constant currents keep their
+// tangents, as they must where a current is forced through them.
+func (s *Solver) finish(ctx context.Context, again bool) (bool, error) {
 	for i := range s.bents {
 		e := &s.bents[i]
-		if since%4 == 0 {
-			e.steady = false
-		}
-		if since > carefulAfter {
-			e.secant()
-		} else {
+		if again && e.kind == ConstantCurrent {
 			e.tangent()
+			continue
 		}
-	}
-}
-
-// finish repeats the pass with secants. It is false if that moved anything.
-func (s *Solver) finish(ctx context.Context) (bool, error) {
-	for i := range s.bents {
-		s.bents[i].secant()
+		e.secant()
 	}
 	if _, err := s.settle(ctx); err != nil {
 		return false, err
 	}
 	s.sharpen()
-	return s.accept(10), nil
+	return !s.changeOver(false) && s.accept(10), nil
 }
 
 // accept takes over the voltages of the pass and says whether its lines were
@@ -138,14 +129,15 @@ func (s *Solver) accept(slack float64) bool {
 	same := true
 	for i := range s.bents {
 		e := &s.bents[i]
-		e.v = s.across(e)
-		e.i = e.g*e.v - e.s
+		v := s.across(e)
+		line := e.g*v - e.s
+		e.move(v)
 		if e.kind == Diode || e.open {
 			continue
 		}
 		law := e.amps(e.v)
 		rounding := math.Abs(e.g) * max(math.Abs(s.x[e.a]), math.Abs(s.x[e.z])) * (8 * unit)
-		if !(math.Abs(law-e.i) <= slack*(lineRel*math.Abs(law)+lineAbs)+rounding) {
+		if !(math.Abs(law-line) <= slack*(lineRel*math.Abs(law)+lineAbs)+rounding) {
 			same = false
 		}
 	}
@@ -153,15 +145,17 @@ func (s *Solver) accept(slack float64) bool {
 }
 
 // overdrawn finds constant currents that ran below their knee on a tangent that
-// lies above it: such a pass may have sunk below the answer and is thrown away.
+// lies above it: such a pass may have sunk below the answer and is thrown away,
+// if there are constant-power loads, which must not be led below theirs.
 func (s *Solver) overdrawn() bool {
-	found := false
+	found, running := false, false
 	for i := range s.bents {
 		e := &s.bents[i]
+		running = running || e.running()
 		if e.kind == ConstantCurrent && !e.open && e.s != 0 && s.across(e) < e.knee {
 			e.steady = true
 			found = true
 		}
 	}
-	return found
+	return found && running
 }

@@ -42,9 +42,7 @@ func (f *factor) eliminate() bool {
 			}
 			f.perTotal[k] = 0
 			clear(share)
-			if len(near) <= wide {
-				pair = pair[len(near)*max(len(near)-1, 0)/2:]
-			}
+			pair = pair[pairs(len(near)):]
 			continue
 		}
 		per := 1 / total
@@ -65,6 +63,14 @@ func (f *factor) eliminate() bool {
 		}
 	}
 	return true
+}
+
+// pairs is how many places a column of d neighbors has in the table of pairs.
+func pairs(d int) int {
+	if d > wide {
+		return 0
+	}
+	return d * (d - 1) / 2
 }
 
 // spreadWide walks a neighbor's column beside the rest of this one to find where

@@ -29,9 +29,9 @@ func randomHarness(rng *rand.Rand, nodes int, strain float64) *Net {
 		}
 		n.Add(a, b, randomLoad(rng, strain))
 	}
-	if rng.IntN(2) == 0 {
-		law := regulator14(13+2*rng.Float64(), 60, Node(1+rng.IntN(nodes)))
-		n.Add(Node(1+rng.IntN(nodes)), 0, law)
+	for range rng.IntN(4) {
+		out := Node(1 + rng.IntN(nodes))
+		n.Add(out, 0, regulator14(12+3*rng.Float64(), 60*rng.Float64(), out))
 	}
 	return n
 }

@@ -57,3 +57,12 @@ func (s *Solution) Limit(b Branch) (l Limit, ok bool) {
 	}
 	return s.collapseOf[i], true
 }
+
+// String names the mode in lower case, for messages and tests.
+func (m Mode) String() string {
+	names := [...]string{"plain", "blocked", "conducting", "starved", "regulating", "at limit"}
+	if int(m) < len(names) {
+		return names[m]
+	}
+	return "unknown"
+}

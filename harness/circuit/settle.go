@@ -5,6 +5,22 @@ import "context"
 // diodeTolV is how far past its corner a diode has to be before it changes over, in volts.
 const diodeTolV = 1e-13
 
+// lay puts the lines of a pass. Constant currents that overdrew get another
+// chance on their tangent every fourth pass.
+func (s *Solver) lay(since int) {
+	for i := range s.bents {
+		e := &s.bents[i]
+		if since%4 == 0 {
+			e.steady = false
+		}
+		if since > carefulAfter {
+			e.secant()
+		} else {
+			e.tangent()
+		}
+	}
+}
+
 // settle solves with the lines of the loads as they lie, changing diodes over
 // until each conducts if and only if it is past its corner. It is false if the
 // network has no stable answer.
@@ -49,3 +65,5 @@ func (s *Solver) changeOver(all bool) bool {
 	}
 	return changed
 }
+
+func (s *Solver) across(e *bent) float64 { return s.x[e.a] - s.x[e.z] }
