@@ -73,6 +73,22 @@ func round(v float64) float64 {
 	return r
 }
 
+// Number prints a number without a unit to four significant digits, as the
+// working of a result needs it; 0.00002081 becomes 2.081e-05. Never -0.
+func Number(v float64) string {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return "?"
+	}
+	r, err := strconv.ParseFloat(strconv.FormatFloat(v, 'e', 3, 64), 64)
+	if err != nil || math.Abs(r) < 1e-300 {
+		return "0"
+	}
+	if a := math.Abs(r); a < 1e-4 || a >= 1e7 {
+		return strconv.FormatFloat(r, 'g', -1, 64)
+	}
+	return plain(r)
+}
+
 // LengthText prints a length in meters as the draft's units ask. Metric: "2.9 m",
 // "152 mm" below a meter. Otherwise feet and inches to the half inch,
 // "9 ft 6 in", and below a foot inches to the tenth, "6 in".

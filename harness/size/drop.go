@@ -25,13 +25,14 @@ func drops(m *model.Model, p gauge.Profile, h *solve.History) []Path {
 		return nil
 	}
 	var list []Path
+	held := heldNets(m)
 	for _, d := range m.Devices {
 		if d.Kind.Draws == nil {
 			continue
 		}
 		for i, w := range d.Kind.Draws(d.Device) {
-			if w.Coil {
-				continue // coils are judged by pull-in, not by percent
+			if w.Coil || held.has(m, terminal(d, w.Plus)) {
+				continue // coils are judged by pull-in; a held terminal has volts of its own
 			}
 			for _, s := range h.States {
 				if path, ok := dropOf(m, p, s, posts, d, i, w); ok {
@@ -56,6 +57,9 @@ func dropOf(m *model.Model, p gauge.Profile, s *solve.State, posts posts, d *mod
 	load, ok2 := across(s, pinOrMetal(m, d, w.Plus), pinOrMetal(m, d, w.Minus))
 	if !ok1 || !ok2 {
 		return Path{}, false
+	}
+	if w.EitherWay {
+		load = math.Abs(load)
 	}
 	limit, asked := limitOf(m, p, s, d, w, source)
 	if !asked {

@@ -35,6 +35,7 @@ type chain struct {
 	wires []*model.Wire
 	rung  int // index into the ladder
 	floor int
+	least int    // a rung that trimming must not go below
 	by    string // the limit that set the floor
 	fixed bool   // the draft gave the sizes
 	ohm   func(w *model.Wire, rung int) float64
@@ -146,7 +147,7 @@ func (d *divider) trim() {
 		return 0
 	})
 	for _, c := range order {
-		for d.chains[c].rung > d.chains[c].floor && d.spare(c) {
+		for d.chains[c].rung > max(d.chains[c].floor, d.chains[c].least) && d.spare(c) {
 			d.move(c, -1)
 		}
 	}

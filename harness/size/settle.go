@@ -14,27 +14,69 @@ import (
 const judgedFrom = 0.2
 
 // settle divides the drop, plays the steps with the sizes, and goes on until
-// nothing fails that a thicker wire would mend.
+// nothing fails that a thicker wire would mend. Then it takes back, a round at
+// a time, the growth that turned out needless; a chain that has to grow again
+// after that is left alone, so that it ends.
 func (c *chooser) settle(ctx context.Context) error {
-	for range rounds {
-		h, err := c.play(ctx, c.conductors(c.now), solve.Case{Corner: part.HotSoak, Grade: part.Sure})
+	for round := 0; round < rounds; round++ {
+		before := c.rungs()
+		d, err := c.replay(ctx)
 		if err != nil {
 			return err
 		}
-		c.history = h
-		c.shorts = c.shortCurrents()
-		grown := c.raiseFloors()
-		d := c.divide(h)
-		before := c.rungs()
 		d.grow()
-		if !grown && slices.Equal(before, c.rungs()) {
+		if !slices.Equal(before, c.rungs()) {
+			c.lock(before, round)
+			continue
+		}
+		d.trim()
+		if slices.Equal(before, c.rungs()) {
+			break
+		}
+	}
+	return c.confirm(ctx)
+}
+
+// confirm plays the sizes once more; what still fails may only grow.
+func (c *chooser) confirm(ctx context.Context) error {
+	for {
+		before := c.rungs()
+		d, err := c.replay(ctx)
+		if err != nil {
+			return err
+		}
+		d.grow()
+		if slices.Equal(before, c.rungs()) {
 			c.spares = c.spareOhms(d)
 			return nil
 		}
-		d.trim()
 	}
-	c.spares = c.spareOhms(c.divide(c.history))
-	return nil
+}
+
+// replay plays the steps with the sizes as they stand, lifts the floors that
+// no longer hold and sets up the division of drop.
+func (c *chooser) replay(ctx context.Context) (*divider, error) {
+	h, err := c.play(ctx, c.conductors(c.now), solve.Case{Corner: part.HotSoak, Grade: part.Sure})
+	if err != nil {
+		return nil, err
+	}
+	c.history = h
+	c.shorts = c.shortCurrents()
+	c.raiseFloors()
+	return c.divide(h), nil
+}
+
+// lock keeps chains that had to grow after the first rounds from being
+// trimmed again.
+func (c *chooser) lock(before []int, round int) {
+	if round < rounds/2 {
+		return
+	}
+	for i := range c.chains {
+		if c.chains[i].rung > before[i] {
+			c.chains[i].least = c.chains[i].rung
+		}
+	}
 }
 
 func (c *chooser) rungs() []int {
@@ -46,23 +88,20 @@ func (c *chooser) rungs() []int {
 }
 
 // raiseFloors judges every open wire with the currents of the last play and
-// lifts the floors that no longer hold; it reports whether a chain grew.
-func (c *chooser) raiseFloors() bool {
+// sets the floors anew; chains under their floor grow to it.
+func (c *chooser) raiseFloors() {
 	c.cur = demand(c.m, c.r, c.history, c.base)
-	grown := false
 	for i := range c.chains {
 		ch := &c.chains[i]
+		ch.floor, ch.by = 0, ""
 		for _, w := range ch.wires {
 			if _, given := givenSize(w); given {
 				continue
 			}
 			c.raise(ch, w, c.cur.heatA[w.ID], c.shorts[w.ID])
 		}
-		if ch.floor > ch.rung {
-			ch.rung, grown = ch.floor, true
-		}
+		ch.rung = max(ch.rung, ch.floor)
 	}
-	return grown
 }
 
 // divide sets up the division of drop from a play. The chains of the divider
