@@ -78,11 +78,12 @@ func (t *printer) columns(stmts []*Stmt) {
 	}
 }
 
-// columnWidths gives the width of each column over all rows.
+// columnWidths gives the width of each column over all rows. The last cell of
+// a row has nothing to its right to line up and widens no column.
 func columnWidths(rows []*row) []int {
 	var widths []int
 	for _, r := range rows {
-		for i, c := range r.cells {
+		for i, c := range r.cells[:len(r.cells)-1] {
 			if i == len(widths) {
 				widths = append(widths, 0)
 			}

@@ -27,7 +27,6 @@ type line struct {
 	closers        string // closing brackets whose opening one was answered
 
 	items []Item
-	refs  []Ref
 	parts []string
 	buf   []byte
 
@@ -110,44 +109,22 @@ func (l *line) blanks() bool {
 // statement reads one statement from pos on; more is true when a semicolon
 // ended it and another one follows.
 func (l *line) statement() (st Stmt, more bool) {
-	l.items, l.refs, l.parts = l.items[:0], l.refs[:0], l.parts[:0]
+	l.items, l.parts = l.items[:0], l.parts[:0]
 	l.afterComma, l.wantBlank, l.closers = false, false, ""
-	var end int
 	for first := true; ; first = false {
 		blank := l.blanks() || first
 		if l.pos >= len(l.s) {
 			break
 		}
-		at := l.pos
-		if c := l.s[at]; !wchars[c] || c == '-' || c == '/' {
-			if l.remark(blank, st.Head.Text()) {
-				break
-			}
-			hasHead := len(st.Head.Parts) > 0
-			if more = l.semicolon(hasHead); more {
-				break
-			}
-			if l.pos != at || l.comma(hasHead) || l.sign() {
-				l.wantBlank = false
-				continue
-			}
+		taken, end, again := l.between(st.Head, blank)
+		if more = again; more || end {
+			break
 		}
-		before := l.faults
-		r := l.ref()
-		if l.wantBlank && !blank && !l.broken {
-			l.fault(at, l.pos, "a blank is expected before "+quoted(l.s[at:l.pos]))
-		}
-		l.wantBlank = true
-		if len(r.Parts) == 0 {
+		if taken {
+			l.wantBlank = false
 			continue
 		}
-		end = l.pos
-		if len(st.Head.Parts) == 0 {
-			l.head(r)
-			st.Head = r
-			continue
-		}
-		l.add(r, l.faults > before)
+		l.take(&st, blank)
 	}
 	l.openComma()
 	if len(st.Head.Parts) == 0 {
@@ -156,8 +133,43 @@ func (l *line) statement() (st Stmt, more bool) {
 	st.Items = l.itemSlab.copyOf(l.items)
 	st.Line = l.num
 	st.At = st.Head.At
-	if len(st.Items) > 0 {
-		st.At.End, st.At.EndOff = l.col(end), l.base+end
+	if n := len(st.Items); n > 0 {
+		st.At.End, st.At.EndOff = st.Items[n-1].At.End, st.Items[n-1].At.EndOff
 	}
 	return st, more
+}
+
+// between takes what may stand between names: a comment, which ends the line,
+// a semicolon with another statement behind it, a comma, or a stray sign.
+func (l *line) between(head Ref, blank bool) (taken, end, again bool) {
+	at := l.pos
+	if c := l.s[at]; wchars[c] && c != '-' && c != '/' {
+		return false, false, false
+	}
+	if l.remark(blank, head.Text()) {
+		return true, true, false
+	}
+	hasHead := len(head.Parts) > 0
+	if l.semicolon(hasHead) {
+		return true, false, true
+	}
+	return l.pos != at || l.comma(hasHead) || l.sign(), false, false
+}
+
+// take reads the next name as the head of the statement, or into its items.
+func (l *line) take(st *Stmt, blank bool) {
+	from, before := l.pos, l.faults
+	r := l.ref()
+	if l.wantBlank && !blank && !l.broken {
+		l.fault(from, l.pos, "a blank is expected before "+quoted(l.s[from:l.pos]))
+	}
+	l.wantBlank = true
+	switch {
+	case len(r.Parts) == 0:
+	case len(st.Head.Parts) == 0:
+		l.head(r)
+		st.Head = r
+	default:
+		l.add(r, l.faults > before)
+	}
 }

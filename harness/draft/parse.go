@@ -47,7 +47,7 @@ func unreadable(src []byte) string {
 		return "the file is too large: a draft has at most 16 MB"
 	case bytes.HasPrefix(src, []byte{0xff, 0xfe}) || bytes.HasPrefix(src, []byte{0xfe, 0xff}):
 		return "the file is kept as UTF-16: save it as UTF-8"
-	case bytes.Count(src[:min(len(src), 1024)], []byte{0}) > fewZeros:
+	case bytes.Count(src, []byte{0}) > fewZeros:
 		return "this is no text file: a draft is plain text kept as UTF-8"
 	case bytes.Count(src, []byte{'\n'}) > maxLines:
 		return "the file has too many lines: a draft has at most 500,000"

@@ -104,15 +104,15 @@ func quoted(text string) string {
 	b.WriteString(quote)
 	n := 0
 	for _, r := range text {
-		if n++; n > most {
+		shown := string(r)
+		if hidden(r) {
+			shown = codePoint(r)
+		}
+		if n += utf8.RuneCountInString(shown); n > most {
 			b.WriteString("...")
 			break
 		}
-		if hidden(r) {
-			b.WriteString(codePoint(r))
-			continue
-		}
-		b.WriteRune(r)
+		b.WriteString(shown)
 	}
 	b.WriteString(quote)
 	return b.String()

@@ -69,22 +69,10 @@ func (l *line) carefulWord(from int) string {
 		if l.endsWord(l.pos, c, n) {
 			break
 		}
-		switch {
-		case t != nil && strings.Contains(strays, t.want) && t.want != "":
-			l.fault(l.pos, l.pos+n, l.unknown(l.pos))
-		case t != nil && t.name == fullWidth[0].name:
-			n = l.fullWidth()
-		case t != nil:
-			l.twin(l.pos, n, t)
-			l.buf = append(l.buf, t.want...)
-		case c == other:
+		if c == other && t == nil {
 			letters = l.letter(n) || letters
-		case wchars[c]:
-			l.buf = append(l.buf, c)
-		case isControl(c):
-			n = l.control(l.pos, c)
-		default:
-			n = l.stray(c)
+		} else {
+			n = l.wordChar(c, n, t)
 		}
 		l.pos += n
 	}
@@ -99,6 +87,27 @@ func (l *line) carefulWord(from int) string {
 		text = l.scripts(from, text)
 	}
 	return text
+}
+
+// wordChar takes a character that is ASCII or has an ASCII look-alike, and
+// gives the bytes it takes.
+func (l *line) wordChar(c byte, n int, t *twin) int {
+	switch {
+	case t != nil && t.want != "" && strings.Contains(strays, t.want):
+		l.fault(l.pos, l.pos+n, l.unknown(l.pos))
+	case t != nil && t.name == fullWidth[0].name:
+		return l.fullWidth()
+	case t != nil:
+		l.twin(l.pos, n, t)
+		l.buf = append(l.buf, t.want...)
+	case wchars[c]:
+		l.buf = append(l.buf, c)
+	case isControl(c):
+		return l.control(l.pos, c)
+	default:
+		return l.stray(c)
+	}
+	return n
 }
 
 // letter takes a character outside ASCII that has no entry of its own, and
