@@ -59,7 +59,7 @@ func TestShortIsHeldAgainstSureGates(t *testing.T) {
 	c := gauge.WireCase{Size: s, Family: gauge.FamilyFor(s), Profile: road(t), AmbientC: 60, HeatA: 8, FuseA: 20, FuseKind: "blade", ShortA: 150}
 	short := limitOf(t, gauge.JudgeWire(c), gauge.FloorShort)
 	require.InDelta(t, 8000, short.Asked, 1e-9) // (2 x 20)^2 x 5 s
-	require.InDelta(t, 14400, short.Got, 50)    // docs/decisions/gauge-figures.md
+	require.InDelta(t, 14400, short.Got, 50)    // docs/decisions/0006-gauge-figures.md
 	require.Equal(t, "A2s", short.Unit)
 	require.True(t, short.OK)
 	require.False(t, short.Hint)
