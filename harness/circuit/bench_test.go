@@ -83,13 +83,13 @@ func BenchmarkStep(b *testing.B) {
 	}
 }
 
-// The same with batteries so tired that loads drop out by the hundred: the dear case.
+// The same behind 100 mohm each, so that loads drop out by the hundred: the dear case.
 func BenchmarkCollapse(b *testing.B) {
 	for _, wires := range sizes {
 		h := newHarnessLike(wires, 1)
 		for i, l := range h.laws {
 			if l.Kind == Source {
-				h.laws[i].Ohm = 0.3
+				h.laws[i].Ohm = 0.1
 			}
 		}
 		s := NewSolver(h.Net)

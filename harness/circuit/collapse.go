@@ -51,23 +51,6 @@ func (s *Solver) out(e *bent) bool {
 	return e.kind == ConstantPower && e.idle && !e.open && e.watt > 0 && s.across(e) > e.knee*(1+1e-9)
 }
 
-// readmit lets one load in again that was taken out with others but could live,
-// each at most once. It is false if there is none.
-func (s *Solver) readmit() bool {
-	for i := range s.bents {
-		e := &s.bents[i]
-		if !s.out(e) || e.tries > 0 {
-			continue
-		}
-		e.tries++
-		if s.limit(e).MostW >= e.watt {
-			e.idle = false
-			return true
-		}
-	}
-	return false
-}
-
 // Limit is why a constant-power load can't be fed: seen from it, the network is
 // EMFV volts behind Ohm and gives at most MostW watts, which is E^2/4R unless
 // the knee of the load lies above half of E.
@@ -80,11 +63,12 @@ func newLimit(emf, ohm, knee float64) Limit {
 	return Limit{emf, ohm, max(v*(emf-v), 0) / ohm}
 }
 
-// limit looks at the network from load e, which is out. Regulators give twice:
-// as they hold their set points now, and at their limits; the less decides.
-func (s *Solver) limit(e *bent) Limit {
+// limit looks at the network from load e, which is out, after its volts were
+// lowered by sag. Regulators give twice: as they hold their set points now, and
+// at their limits; the less decides.
+func (s *Solver) limit(e *bent, sag float64) Limit {
 	s.f.trace(&s.load, e.a, e.z)
-	emf, ohm := s.across(e), s.f.between(&s.load, &s.load)
+	emf, ohm := s.across(e)-sag, s.f.between(&s.load, &s.load)
 	held := ohm - s.relief()
 	least := e.withoutLeak(emf, max(held, 0))
 	full := e.withoutLeak(emf+s.reserve(), ohm)

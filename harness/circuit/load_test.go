@@ -174,3 +174,20 @@ func TestSwitchedOff(t *testing.T) {
 	require.NoError(t, err)
 	require.InEpsilon(t, 12/(1e6+1), sol.I(load), 1e-12, "no amperes asked: the leak stays")
 }
+
+// Twenty alike on a feed that carries some: sheds in leaps, then lets in again
+// what has room. 19 W at 12.6 V behind 1 ohm: 39.69 W at most, so two of them.
+func TestManyOnWeakFeed(t *testing.T) {
+	n := chain(1)
+	n.Add(1, 0, source(12.6, 1))
+	for range 20 {
+		n.Add(1, 0, power(19, 4))
+	}
+	s := solved(t, n)
+	require.Len(t, s.Collapsed, 18)
+	require.InDelta(t, (12.6+math.Sqrt(12.6*12.6-4*38))/2, volts(t, s, 1), 1e-3, "but for 18 leaks")
+	for _, b := range s.Collapsed {
+		l, ok := s.Limit(b)
+		require.True(t, ok && l.MostW < 19, "no room for one more")
+	}
+}

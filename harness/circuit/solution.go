@@ -95,7 +95,7 @@ func (s *Solver) fill(sol *Solution) {
 	for i := range s.bents {
 		if e := &s.bents[i]; s.out(e) {
 			sol.Collapsed = append(sol.Collapsed, e.b)
-			sol.collapseOf = append(sol.collapseOf, s.limit(e))
+			sol.collapseOf = append(sol.collapseOf, s.limit(e, 0))
 		}
 	}
 	sol.Passes = s.passes

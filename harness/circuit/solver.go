@@ -22,6 +22,7 @@ type Solver struct {
 	x                         []float64 // voltages of the pass at hand; x[n] is the reference
 	part                      []int32   // of each unknown: 0 tied to the reference, else which floating part
 	load                      trail
+	guests                    []guest
 	excess, scale             []float64
 	stale, switched, rekinded bool
 
