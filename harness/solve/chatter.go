@@ -9,9 +9,10 @@ import (
 	"legwork/harness/part"
 )
 
-// maxMoves ends an event run that neither settles nor repeats; what moved in
-// its second half is then taken for the cycle.
-const maxMoves = 1000
+// maxMoves is how many moves all event runs of a step may take. A run that
+// neither settles nor repeats by then is taken for a cycle of what moved in
+// its second half.
+const maxMoves = 2000
 
 // maxFreezes limits how many cycles of one step are taken out one by one.
 const maxFreezes = 8
@@ -20,7 +21,11 @@ const maxFreezes = 8
 // and release times. Moves that fall due at the same moment are taken in both
 // orders: where the outcomes differ, the order decides.
 func (p *play) sequence(ctx context.Context) error {
+	p.spent = 0
 	for range maxFreezes {
+		if p.spent > maxMoves {
+			break
+		}
 		p.rewind()
 		out, err := p.settle(ctx, lastFirst)
 		if err != nil {
@@ -50,9 +55,27 @@ func (p *play) sequence(ctx context.Context) error {
 			p.frozen[r] = true
 		}
 	}
+	return p.giveUp(ctx)
+}
+
+// giveUp takes out every relay that has moved more than once and settles what
+// is left, as far as it does.
+func (p *play) giveUp(ctx context.Context) error {
+	c := Cycle{}
+	for r := range p.seen {
+		if s := &p.seen[r]; s.moves > 1 {
+			p.frozen[r] = true
+			c.add(p, r)
+		}
+	}
+	if len(c.Relays) > 0 {
+		p.cycles = append(p.cycles, c)
+	}
 	p.rewind()
-	_, err := p.settle(ctx, firstFirst)
-	return err
+	if _, err := p.settle(ctx, together); err != nil {
+		return err
+	}
+	return p.solve(ctx)
 }
 
 // lastCycle is the cycle in which a run ended, nil if it settled.
@@ -103,8 +126,9 @@ func (k *rounds) again(ph phase) bool {
 		}
 		k.key = binary.AppendVarint(append(k.key, flags(p.on[r], p.lost[r])), wait)
 	}
+	p.spent++
 	from, known := k.seen[string(k.key)]
-	if !known && len(k.times) < maxMoves {
+	if !known && p.spent <= maxMoves {
 		k.seen[string(k.key)] = len(k.times)
 		k.times = append(k.times, p.t)
 		k.moves = append(k.moves, slices.Clone(p.on))
@@ -138,16 +162,19 @@ func (k *rounds) close(from int) *Cycle {
 		}
 		for r := range next {
 			if next[r] != k.moves[i][r] && p.f.relays[r].Kind != part.AliveState && !slices.Contains(c.Relays, r) {
-				c.Relays = append(c.Relays, r)
+				c.add(p, r)
 			}
 		}
 	}
-	for _, r := range c.Relays {
-		c.PullV = append(c.PullV, p.seen[r].pullV)
-		c.DropV = append(c.DropV, p.seen[r].dropV)
-	}
-	if len(c.Relays) > 0 {
-		c.Node = p.f.movers[c.Relays[0]].watch[0].terminal
-	}
 	return c
+}
+
+// add takes a relay into the cycle, with the volts of its last moves.
+func (c *Cycle) add(p *play, r int) {
+	if len(c.Relays) == 0 {
+		c.Node = p.f.movers[r].watch[0].terminal
+	}
+	c.Relays = append(c.Relays, r)
+	c.PullV = append(c.PullV, p.seen[r].pullV)
+	c.DropV = append(c.DropV, p.seen[r].dropV)
 }

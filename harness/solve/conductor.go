@@ -1,6 +1,8 @@
 package solve
 
 import (
+	"fmt"
+
 	"legwork/gauge"
 	"legwork/harness/model"
 	"legwork/harness/part"
@@ -27,4 +29,21 @@ func joints(w *model.Wire) float64 {
 		}
 	}
 	return n
+}
+
+// fit gives the solver the resistance of every wire.
+func (p *play) fit(wires []Conductor) error {
+	for i, w := range p.f.model.Wires {
+		ohm := wires[i].ohmAt(p.f.corner)
+		if !(ohm >= 0 && ohm <= 1e9) {
+			return fmt.Errorf("solve: wire %s has a resistance of %g ohm", w.Number, ohm)
+		}
+		ohm = max(ohm+joints(w)*gauge.RingJointOhm, leastOhm)
+		if l := &p.f.links[i]; l.branch != noBranch && p.ohm[i] != ohm {
+			p.ohm[i] = ohm
+			p.net.SetLaw(l.branch, resistor(ohm))
+		}
+	}
+	p.dirty = true
+	return nil
 }

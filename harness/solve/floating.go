@@ -123,14 +123,3 @@ func (p *play) lonely(t *model.Terminal) string {
 	}
 	return "floating: nothing joins it to " + fullName(p.f.lay.ref)
 }
-
-// fullName is the name of a terminal as the user typed it, or would.
-func fullName(t *model.Terminal) string {
-	switch {
-	case t.Shown != "":
-		return t.Shown
-	case t.Device.Kind.Self:
-		return t.Device.Name
-	}
-	return t.Device.Name + "." + t.Name
-}

@@ -65,7 +65,7 @@ func TestFloatingAgreesWithTheGraph(t *testing.T) {
 		for i := range m.Steps {
 			_, err := p.playStep(t.Context(), i)
 			require.NoError(t, err)
-			p.spread(mark, []circuit.Node{0}, func(l *link) bool { return l.law.Kind != circuit.Regulator })
+			p.spread(mark, []circuit.Node{0}, eitherWay, func(l *link) bool { return l.law.Kind != circuit.Regulator })
 			for n := range mark {
 				require.Equal(t, mark[n], !p.floats(circuit.Node(n)), "node %d in %s", n, m.Steps[i].Name)
 			}

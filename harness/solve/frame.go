@@ -10,6 +10,9 @@ import (
 // smaller would only cost the solver digits.
 const leastOhm = 1e-6
 
+// usualLinks is how many links a device has on average, or a little more.
+const usualLinks = 2
+
 // noBranch marks a link whose two ends are one node: it is not in the network.
 const noBranch circuit.Branch = -1
 
@@ -59,6 +62,7 @@ func newFrame(m *model.Model, c part.Corner, g part.Grade) *frame {
 	for i := 1; i < f.lay.count; i++ {
 		f.net.AddNode()
 	}
+	f.links = make([]link, 0, len(m.Wires)+len(f.lay.ties)+usualLinks*len(m.Devices))
 	f.addWires()
 	f.addTies()
 	f.addDevices()

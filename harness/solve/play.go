@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 
-	"legwork/gauge"
 	"legwork/harness/circuit"
 	"legwork/harness/part"
 )
@@ -31,6 +30,7 @@ type play struct {
 	due     []float64 // by relay: when it moves; +Inf: it does not
 	seen    []tally   // by relay
 	frozen  []bool    // by relay: held out, because it chatters
+	spent   int       // moves of the event runs of the step
 	restive bool      // a relay moved for the second time in the step
 
 	start   memory // of the step
@@ -75,23 +75,6 @@ func newPlay(f *frame) *play {
 	}
 	p.scratch.init(f)
 	return p
-}
-
-// fit gives the solver the resistance of every wire.
-func (p *play) fit(wires []Conductor) error {
-	for i, w := range p.f.model.Wires {
-		ohm := wires[i].ohmAt(p.f.corner)
-		if !(ohm >= 0 && ohm <= 1e9) {
-			return fmt.Errorf("solve: wire %s has a resistance of %g ohm", w.Number, ohm)
-		}
-		ohm = max(ohm+joints(w)*gauge.RingJointOhm, leastOhm)
-		if l := &p.f.links[i]; l.branch != noBranch && p.ohm[i] != ohm {
-			p.ohm[i] = ohm
-			p.net.SetLaw(l.branch, resistor(ohm))
-		}
-	}
-	p.dirty = true
-	return nil
 }
 
 // history plays all steps from rest.

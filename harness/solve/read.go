@@ -51,3 +51,14 @@ func (s *State) Across(plus, minus *model.Terminal) Reading {
 	}
 	return Reading{Volts: a.Volts - b.Volts, OK: true}
 }
+
+// fullName is the name of a terminal as the user typed it, or would.
+func fullName(t *model.Terminal) string {
+	switch {
+	case t.Shown != "":
+		return t.Shown
+	case t.Device.Kind.Self:
+		return t.Device.Name
+	}
+	return t.Device.Name + "." + t.Name
+}

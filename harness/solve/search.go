@@ -9,12 +9,27 @@ import (
 
 // search is the room for walks through the network.
 type search struct {
-	plus, minus []bool // by node: current can come from, or go back to, a supply
+	plus, minus []bool   // by node: current can come from, or go back to, a supply
+	supplies    []supply // of the model
 	toward      []int32
 	queue       []circuit.Node
-	feeds       []circuit.Node // plus and minus nodes of the supplies
-	returns     []circuit.Node
+	from        []circuit.Node
 }
+
+// supply is a source of current: its nodes, and the links that push.
+type supply struct {
+	plus, minus circuit.Node
+	links       []signed
+}
+
+// way is the sense in which a walk crosses what conducts one way only.
+type way int8
+
+const (
+	eitherWay way = iota
+	withIt        // as the current flows, away from a supply
+	againstIt     // back to where it came from
+)
 
 func (s *search) init(f *frame) {
 	n := f.lay.count
@@ -24,19 +39,18 @@ func (s *search) init(f *frame) {
 		if d.Kind == nil || d.Kind.Supplies == nil {
 			continue
 		}
-		for _, sup := range d.Kind.Supplies(d.Device) {
-			_, a, okA := f.point(d, sup.Plus)
-			_, b, okB := f.point(d, sup.Minus)
+		for _, x := range d.Kind.Supplies(d.Device) {
+			_, a, okA := f.point(d, x.Plus)
+			_, b, okB := f.point(d, x.Minus)
 			if okA && okB {
-				s.feeds = append(s.feeds, a)
-				s.returns = append(s.returns, b)
+				s.supplies = append(s.supplies, supply{a, b, f.leaving(d, x.Plus, part.SourceElement)})
 			}
 		}
 	}
 }
 
-// spread marks all nodes that links of a sort join to those in from.
-func (p *play) spread(mark []bool, from []circuit.Node, ask func(*link) bool) {
+// spread marks all nodes that closed links of a sort join to those in from.
+func (p *play) spread(mark []bool, from []circuit.Node, dir way, ask func(*link) bool) {
 	clear(mark)
 	s := &p.scratch
 	s.queue = s.queue[:0]
@@ -50,7 +64,7 @@ func (p *play) spread(mark []bool, from []circuit.Node, ask func(*link) bool) {
 		n := s.queue[i]
 		for _, k := range p.f.beside.at(n) {
 			l := &p.f.links[k]
-			if !p.closed[k] || !ask(l) {
+			if !p.closed[k] || !ask(l) || l.law.Kind == circuit.Diode && (dir == withIt && n == l.b || dir == againstIt && n == l.a) {
 				continue
 			}
 			if o := l.a + l.b - n; !mark[o] {
@@ -63,9 +77,32 @@ func (p *play) spread(mark []bool, from []circuit.Node, ask func(*link) bool) {
 
 // reach finds where current can come from and go to without passing a load.
 func (p *play) reach() {
+	s := &p.scratch
 	leads := func(l *link) bool { return l.path }
-	p.spread(p.scratch.plus, p.scratch.feeds, leads)
-	p.spread(p.scratch.minus, p.scratch.returns, leads)
+	s.from = s.from[:0]
+	for i := range s.supplies {
+		if p.pushes(&s.supplies[i]) {
+			s.from = append(s.from, s.supplies[i].plus)
+		}
+	}
+	p.spread(s.plus, s.from, withIt, leads)
+	s.from = s.from[:0]
+	for i := range s.supplies {
+		if p.pushes(&s.supplies[i]) {
+			s.from = append(s.from, s.supplies[i].minus)
+		}
+	}
+	p.spread(s.minus, s.from, againstIt, leads)
+}
+
+// pushes reports whether a supply can give current in the step.
+func (p *play) pushes(s *supply) bool {
+	for _, x := range s.links {
+		if l := &p.f.links[x.link]; l.branch != noBranch && p.closed[x.link] {
+			return true
+		}
+	}
+	return false
 }
 
 // asked reports whether a coil, or the feeds of a module, are meant to have

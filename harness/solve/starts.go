@@ -1,12 +1,14 @@
 package solve
 
 import (
+	"legwork/harness/circuit"
 	"legwork/harness/part"
 )
 
 // findStarts marks the solenoid of a starter and the relays through whose
 // contacts its coil gets current: all those met on the way from the coil back
-// to the supply, in the steps in which the starter is asked for.
+// to the supply, and on the way from their coils, in the steps in which the
+// starter is asked for.
 func (f *frame) findStarts(near union) {
 	asked := part.StepSet(0)
 	for i, s := range f.model.Steps {
@@ -21,7 +23,7 @@ func (f *frame) findStarts(near union) {
 	for i := range f.relays {
 		if f.relays[i].Kind == part.SolenoidState && len(f.movers[i].watch) > 0 {
 			f.relays[i].Starts = true
-			f.upstream(hand, live, hand.find(int(f.movers[i].watch[0].plus)), 0)
+			f.behindCoil(hand, live, i, 0)
 		}
 	}
 }
@@ -46,6 +48,18 @@ func (f *frame) upstream(hand union, live map[int]bool, group, depth int) {
 		}
 		f.relays[l.state].Starts = true
 		f.upstream(hand, live, a+b-group, depth+1)
+		f.behindCoil(hand, live, int(l.state), depth+1)
+	}
+}
+
+// behindCoil follows both ends of a coil.
+func (f *frame) behindCoil(hand union, live map[int]bool, r, depth int) {
+	for _, w := range f.movers[r].watch {
+		for _, n := range []circuit.Node{w.plus, w.minus} {
+			if g := hand.find(int(n)); g != hand.find(0) {
+				f.upstream(hand, live, g, depth)
+			}
+		}
 	}
 }
 
