@@ -81,7 +81,7 @@ func (l *line) carefulWord(from int) string {
 		text = string(l.buf)
 	}
 	if measure {
-		l.swap(from, l.pos, "feet and inches are written with their letters: "+text, text)
+		l.swap(from, l.pos, "feet and inches are written with their letters: "+quoted(text), text)
 	}
 	if letters {
 		text = l.scripts(from, text)
