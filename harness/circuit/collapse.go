@@ -53,7 +53,9 @@ func (s *Solver) out(e *bent) bool {
 
 // Limit is why a constant-power load can't be fed: seen from it, the network is
 // EMFV volts behind Ohm and gives at most MostW watts, which is E^2/4R unless
-// the knee of the load lies above half of E.
+// the knee of the load lies above half of E. Other loads stand in it with the
+// resistance they have now; as they draw more at less volts, MostW is never too
+// low, but can be too high.
 type Limit struct {
 	EMFV, Ohm, MostW float64
 }

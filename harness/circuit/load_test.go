@@ -176,7 +176,7 @@ func TestSwitchedOff(t *testing.T) {
 }
 
 // Twenty alike on a feed that carries some: sheds in leaps, then lets in again
-// what has room. 19 W at 12.6 V behind 1 ohm: 39.69 W at most, so two of them.
+// what has room. 12.6 V behind 1 ohm give 39.69 W at most, so two of 19 W can be fed.
 func TestManyOnWeakFeed(t *testing.T) {
 	n := chain(1)
 	n.Add(1, 0, source(12.6, 1))
@@ -186,8 +186,11 @@ func TestManyOnWeakFeed(t *testing.T) {
 	s := solved(t, n)
 	require.Len(t, s.Collapsed, 18)
 	require.InDelta(t, (12.6+math.Sqrt(12.6*12.6-4*38))/2, volts(t, s, 1), 1e-3, "but for 18 leaks")
+	v := volts(t, s, 1)
 	for _, b := range s.Collapsed {
 		l, ok := s.Limit(b)
-		require.True(t, ok && l.MostW < 19, "no room for one more")
+		require.True(t, ok)
+		require.InDelta(t, v, l.EMFV, 1e-5, "what it sees is the post")
+		require.InDelta(t, 1/(1+2*19/(v*v)), l.Ohm, 1e-5, "1 ohm beside the two that are fed")
 	}
 }
