@@ -1,8 +1,10 @@
 package check
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"legwork/gauge"
 	"legwork/harness/diag"
@@ -19,11 +21,43 @@ var _ = define(Rule{
 	Why: "The figure printed on a relay or switch is for a heater. A motor or a cold lamp draws several times its current in the first moment, " +
 		"and an arc follows when a motor is switched off: the same contact is good for only about half with them, and welds above that. " +
 		"Without a motor or lamp rating in the draft, going over the usual share of the printed figure is a note.",
-	Equation: "steady current <= rating for that sort of load; without one: 17/30 of the resistive rating for motors and lamps (a note)",
+	Equation: "steady current into each sort of load <= rating for it; without one: 17/30 of the resistive rating for motors and lamps (a note)",
 	Figures:  []string{"relay-motor"},
-	Misses:   "Inrush against the make rating, and the life that a hard-worked contact has left.",
+	Misses:   "Inrush against the make rating, and the life that a hard-worked contact has left. What flows only while the starter turns is not judged.",
 	Needs:    States,
-	Run:      contactOverloaded,
+	Bad: `battery G1  cca 540A  grounds-to frame
+fuse    F1  40A  from G1 6in
+fuse    F2  5A
+switch  S1  closed when running
+relay   K1  contact 30A  motor 17A  suppress resistor
+motor   M1  draws 20A 13.5V
+stud    E1  on frame  M6
+wire 1  G1.+   F1.1   8AWG   6in
+wire 2  F1.2   K1.30  8AWG   2ft
+wire 3  K1.87  M1.+   8AWG   4ft
+wire 4  M1.-   E1     8AWG   1ft
+wire 5  F1.2   F2.1   8AWG   6in
+wire 6  F2.2   S1.1   18AWG  2ft
+wire 7  S1.2   K1.86  18AWG  2ft
+wire 8  K1.85  E1     18AWG  1ft
+`,
+	Good: `battery G1  cca 540A  grounds-to frame
+fuse    F1  40A  from G1 6in
+fuse    F2  5A
+switch  S1  closed when running
+relay   K1  contact 40A  motor 25A  suppress resistor
+motor   M1  draws 20A 13.5V
+stud    E1  on frame  M6
+wire 1  G1.+   F1.1   8AWG   6in
+wire 2  F1.2   K1.30  8AWG   2ft
+wire 3  K1.87  M1.+   8AWG   4ft
+wire 4  M1.-   E1     8AWG   1ft
+wire 5  F1.2   F2.1   8AWG   6in
+wire 6  F2.2   S1.1   18AWG  2ft
+wire 7  S1.2   K1.86  18AWG  2ft
+wire 8  K1.85  E1     18AWG  1ft
+`,
+	Run: contactOverloaded,
 })
 
 func contactOverloaded(p *Pass) {
@@ -39,25 +73,34 @@ func contactOverloaded(p *Pass) {
 	}
 }
 
+// judgeContact holds the currents of a contact against its ratings: motors
+// and lamps each against their own, all together against the resistive one.
 func (p *Pass) judgeContact(d *model.Device, i int, c part.Contact) {
-	amps, step := 0.0, (*solve.State)(nil)
-	for _, s := range states(p.Sizes.Hot) {
-		if a := math.Abs(s.ContactA[d.ID][i]); !cranking(s) && a > amps {
-			amps, step = a, s
+	forward, backward := p.loadsOf(d, c.A, c.B), p.loadsOf(d, c.B, c.A)
+	for _, sort := range []part.LoadType{part.MotorLoad, part.LampLoad, part.ResistiveLoad} {
+		limit, said := rating(c, sort)
+		amps, step := 0.0, (*solve.State)(nil)
+		for _, s := range states(p.Sizes.Hot) {
+			through, loads := s.ContactA[d.ID][i], forward
+			if through < 0 {
+				loads = backward
+			}
+			if a := sumOf(s, loads, sort, math.Abs(through)); !cranking(s) && a > amps {
+				amps, step = a, s
+			}
+		}
+		if limit > 0 && amps > limit {
+			p.reportContact(d, c, sort, amps, limit, step, said)
+			return
 		}
 	}
-	if step == nil {
-		return
-	}
-	sort := p.sortBehind(d, c, step)
-	limit, said := rating(c, sort)
-	if limit <= 0 || amps <= limit {
-		return
-	}
+}
+
+func (p *Pass) reportContact(d *model.Device, c part.Contact, sort part.LoadType, amps, limit float64, s *solve.State, said bool) {
 	f := diag.Finding{
 		At: c.At,
 		Msg: fmt.Sprintf("%s switches %s of %s load in %s; its contact is good for %s of it", d.Name,
-			quantity.Text(amps, quantity.Current), sort, step.Step.Name, quantity.Text(limit, quantity.Current)),
+			quantity.Text(amps, quantity.Current), sort, s.Step.Name, quantity.Text(limit, quantity.Current)),
 		Detail: "Fit a contact rated for that load, or give each load a relay of its own.",
 		Values: []diag.Value{{Name: "current", Got: amps, Limit: limit, Unit: "A", Bound: diag.AtMost}},
 	}
@@ -82,34 +125,44 @@ func rating(c part.Contact, sort part.LoadType) (amps float64, said bool) {
 	return c.ResistiveA, true
 }
 
-// sortBehind tells what sort of load a contact feeds: the hardest of those
-// whose current passes a wire at its terminals and which draw in the step.
-func (p *Pass) sortBehind(d *model.Device, c part.Contact, s *solve.State) part.LoadType {
-	sort := part.ResistiveLoad
-	reached := p.beyond(d, c)
-	p.eachDraw(func(o *model.Device, i int, w part.Draw) {
-		t := pinOf(o, w.Plus)
-		if t == nil || !reached[p.Nets.Of[t.ID]] || math.Abs(s.DrawA[o.ID][i]) < 0.2*w.Amps {
-			return
-		}
-		if w.Type == part.MotorLoad || w.Type == part.LampLoad && sort != part.MotorLoad {
-			sort = w.Type
-		}
-	})
-	return sort
+// behind is a load whose current a contact makes and breaks.
+type behind struct {
+	device *model.Device
+	index  int
+	sort   part.LoadType
+	turned bool // counts when its current flows against its stated direction
 }
 
-// beyond gives the nets that a contact leads on to, through fuses, further
-// contacts and diodes but not back through itself.
-func (p *Pass) beyond(d *model.Device, c part.Contact) []bool {
-	next := make([][]int, len(p.Nets.Members))
-	for _, o := range p.Model.Devices {
-		if o == d || o.Kind.Supplies != nil {
-			continue
-		}
-		for _, w := range p.ways(o) {
-			next[w.from] = append(next[w.from], w.to)
+// loadsOf lists the loads that a contact switches when its current flows from
+// one terminal to the other: those fed from beyond it, and those that return
+// to it.
+func (p *Pass) loadsOf(d *model.Device, from, to string) []behind {
+	g, draws := p.graph(), p.drawsByNet()
+	var list []behind
+	for n := range g.beyond(g.on, p.netOf(d, to), d) {
+		list = append(list, draws.fed[n]...)
+	}
+	for n := range g.beyond(g.back, p.netOf(d, from), d) {
+		list = append(list, draws.led[n]...)
+	}
+	slices.SortFunc(list, func(a, b behind) int {
+		return cmp.Or(a.device.ID-b.device.ID, a.index-b.index)
+	})
+	return slices.CompactFunc(list, func(a, b behind) bool { return a == b })
+}
+
+// sumOf adds up the currents of one sort of load, never more than passes the
+// contact; that is also the sum for the resistive sort, which limits all loads.
+func sumOf(s *solve.State, loads []behind, sort part.LoadType, through float64) float64 {
+	if sort == part.ResistiveLoad {
+		return through
+	}
+	sum := 0.0
+	for _, l := range loads {
+		amps := s.DrawA[l.device.ID][l.index]
+		if l.sort == sort && amps < 0 == l.turned {
+			sum += math.Abs(amps)
 		}
 	}
-	return spread(len(next), next, p.netsOf(nil, d, c.B))
+	return min(sum, through)
 }

@@ -101,16 +101,3 @@ func bestVolts(h *solve.History, d *model.Device, w part.Draw) (best float64, st
 	}
 	return best, state
 }
-
-// feedingWires points at the wires that land on a terminal.
-func feedingWires(d *model.Device, pin string) []diag.Related {
-	t := pinOf(d, pin)
-	if t == nil {
-		return nil
-	}
-	var list []diag.Related
-	for _, e := range t.Ends {
-		list = append(list, diag.Related{At: e.Wire.At, Msg: "fed by wire " + e.Wire.Number})
-	}
-	return list
-}

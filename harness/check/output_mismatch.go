@@ -21,96 +21,62 @@ var _ = define(Rule{
 	Run:      outputMismatch,
 })
 
-// ends are the two terminals of something that an output can work.
-type ends struct {
+// mismatch is a use that hangs on an output of the wrong side.
+type mismatch struct {
 	device *model.Device
-	a, b   string
+	part.Output
+	use  use
+	far  string // the use's other end
+	side string // what that end is on
 }
 
 func outputMismatch(p *Pass) {
-	sides := p.sides()
-	at := p.worked()
-	for _, d := range p.Model.Devices {
-		if d.Kind.Drives == nil {
+	for _, m := range p.mismatches() {
+		kind := "high-side"
+		if m.Sinks {
+			kind = "low-side"
+		}
+		load := m.use.device
+		p.Report(diag.Finding{
+			At: m.At,
+			Msg: fmt.Sprintf("%s is a %s output, but the other end of %s, %s, is on %s too", shown(m.device, m.Pin), kind,
+				load.Name, shown(load, m.far), m.side),
+			Detail:  "Feed the other end for a low-side output, ground it for a high-side one, or put a relay between.",
+			Related: []diag.Related{{At: load.At, Msg: "the load"}},
+		})
+	}
+}
+
+// mismatched gives the devices that hang on an output of the wrong side.
+func (p *Pass) mismatched() map[*model.Device]bool {
+	set := map[*model.Device]bool{}
+	for _, m := range p.mismatches() {
+		set[m.use.device] = true
+	}
+	return set
+}
+
+func (p *Pass) mismatches() []mismatch {
+	sides, at := p.sides(), p.drivers()
+	var list []mismatch
+	for _, u := range p.uses() {
+		if u.device.Kind.Drives != nil {
 			continue
 		}
-		for _, o := range d.Kind.Drives(d.Device) {
-			t := pinOf(d, o.Pin)
-			if t == nil {
+		for _, ends := range [][2]string{{u.plus, u.minus}, {u.minus, u.plus}} {
+			near, far := p.netOf(u.device, ends[0]), p.netOf(u.device, ends[1])
+			if near < 0 || far < 0 {
 				continue
 			}
-			for _, e := range at[p.Nets.Of[t.ID]] {
-				p.judgeOutput(d, o, e, sides)
+			fed, grounded := sides.plus[far], sides.minus[far]
+			for _, o := range at[near] {
+				switch {
+				case o.Sinks && grounded && !fed:
+					list = append(list, mismatch{o.device, o.Output, u, ends[1], "ground"})
+				case !o.Sinks && fed && !grounded:
+					list = append(list, mismatch{o.device, o.Output, u, ends[1], "the supply"})
+				}
 			}
-		}
-	}
-}
-
-func (p *Pass) judgeOutput(d *model.Device, o part.Output, e ends, sides *reach) {
-	far := pinOf(e.device, e.b)
-	if far == nil {
-		return
-	}
-	fed, grounded := sides.plus[p.Nets.Of[far.ID]], sides.minus[p.Nets.Of[far.ID]]
-	kind, side := "low-side", "ground"
-	wrong := grounded && !fed
-	if !o.Sinks {
-		kind, side, wrong = "high-side", "supply", fed && !grounded
-	}
-	if !wrong {
-		return
-	}
-	p.Report(diag.Finding{
-		At:      o.At,
-		Msg:     fmt.Sprintf("%s is a %s output, but %s, whose other end %s is on %s, hangs on it", shown(d, o.Pin), kind, e.device.Name, shown(e.device, e.b), side),
-		Detail:  "Feed the other end for a low-side output, ground it for a high-side one, or use a relay.",
-		Related: []diag.Related{{At: e.device.At, Msg: "the load"}},
-	})
-}
-
-// sides is reach without outputs: what is fed or grounded by itself.
-func (p *Pass) sides() *reach {
-	bare := *p
-	bare.reached, bare.quiet = nil, true
-	return bare.reach()
-}
-
-// worked lists, by net, the loads and coils that have one end there, with the
-// other end as b.
-func (p *Pass) worked() map[int][]ends {
-	at := map[int][]ends{}
-	add := func(d *model.Device, a, b string) {
-		if t := pinOf(d, a); t != nil {
-			at[p.Nets.Of[t.ID]] = append(at[p.Nets.Of[t.ID]], ends{d, a, b})
-		}
-	}
-	for _, d := range p.Model.Devices {
-		for _, c := range coils(d) {
-			add(d, c.A, c.B)
-			add(d, c.B, c.A)
-		}
-		if d.Kind.Draws == nil || d.Kind.Drives != nil {
-			continue
-		}
-		for _, w := range d.Kind.Draws(d.Device) {
-			if !w.Coil {
-				add(d, w.Plus, w.Minus)
-				add(d, w.Minus, w.Plus)
-			}
-		}
-	}
-	return at
-}
-
-// coils gives the coils that work a contact of a device.
-func coils(d *model.Device) []part.Kick {
-	if d.Kind.Switches == nil {
-		return nil
-	}
-	var list []part.Kick
-	for _, c := range d.Kind.Switches(d.Device) {
-		if c.CoilA != "" && (len(list) == 0 || list[0].A != c.CoilA) {
-			list = append(list, part.Kick{A: c.CoilA, B: c.CoilB, At: c.At})
 		}
 	}
 	return list

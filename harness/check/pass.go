@@ -23,8 +23,10 @@ type Pass struct {
 
 	rule    *Rule
 	found   diag.List
-	reached *reach
-	quiet   bool // reach looks past controller outputs
+	ways    *graph
+	draws   *byNet
+	reached *reach // outputs as if on
+	bare    *reach // without outputs
 }
 
 // Skip names a rule that could not run, and why.

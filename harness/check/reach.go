@@ -1,6 +1,9 @@
 package check
 
 import (
+	"math"
+
+	"legwork/harness/diag"
 	"legwork/harness/model"
 	"legwork/harness/part"
 	"legwork/harness/solve"
@@ -14,108 +17,24 @@ type reach struct {
 	minus []bool // a battery's negative terminal
 }
 
-// way is a passage from one net to another.
-type way struct{ from, to int }
-
 func (p *Pass) reach() *reach {
-	if p.reached != nil {
-		return p.reached
+	if p.reached == nil {
+		p.reached = p.reachOf(true)
 	}
-	n := len(p.Nets.Members)
-	on, back := make([][]int, n), make([][]int, n)
-	var plus, minus []int
-	for _, d := range p.Model.Devices {
-		for _, w := range p.ways(d) {
-			on[w.from] = append(on[w.from], w.to)
-			back[w.to] = append(back[w.to], w.from)
-		}
-		if d.Kind.Supplies == nil {
-			continue
-		}
-		for _, s := range d.Kind.Supplies(d.Device) {
-			plus = p.netsOf(plus, d, s.Plus)
-			if s.Battery {
-				minus = p.netsOf(minus, d, s.Minus)
-			}
-		}
-	}
-	p.reached = &reach{plus: spread(n, on, plus), minus: spread(n, back, minus)}
 	return p.reached
 }
 
-func (p *Pass) netsOf(list []int, d *model.Device, pin string) []int {
-	if t := pinOf(d, pin); t != nil {
-		return append(list, p.Nets.Of[t.ID])
+// sides is reach without controller outputs: what is fed or grounded by itself.
+func (p *Pass) sides() *reach {
+	if p.bare == nil {
+		p.bare = p.reachOf(false)
 	}
-	return list
+	return p.bare
 }
 
-// ways lists the passages through a device, both directions where current
-// may go both ways.
-func (p *Pass) ways(d *model.Device) []way {
-	var list []way
-	add := func(a, b string, oneWay bool) {
-		ta, tb := pinOf(d, a), pinOf(d, b)
-		if ta == nil || tb == nil {
-			return
-		}
-		na, nb := p.Nets.Of[ta.ID], p.Nets.Of[tb.ID]
-		list = append(list, way{na, nb})
-		if !oneWay {
-			list = append(list, way{nb, na})
-		}
-	}
-	k := d.Kind
-	if k.Protects != nil {
-		for _, f := range k.Protects(d.Device) {
-			add(f.In, f.Out, false)
-		}
-	}
-	if k.Switches != nil {
-		for _, c := range k.Switches(d.Device) {
-			add(c.A, c.B, false)
-		}
-	}
-	if k.Passes != nil {
-		for _, w := range k.Passes(d.Device) {
-			add(w.A, w.B, w.OneWay)
-		}
-	}
-	if !p.quiet {
-		outputWays(d, add)
-	}
-	return list
-}
-
-// outputWays are the ways through a controller: a low-side output leads to
-// its grounds, a high-side output comes from its feeds.
-func outputWays(d *model.Device, add func(a, b string, oneWay bool)) {
-	if d.Kind.Drives == nil || d.Kind.Draws == nil {
-		return
-	}
-	for _, o := range d.Kind.Drives(d.Device) {
-		for _, w := range d.Kind.Draws(d.Device) {
-			if o.Sinks {
-				add(o.Pin, w.Minus, true)
-			} else {
-				add(w.Plus, o.Pin, true)
-			}
-		}
-	}
-}
-
-func spread(n int, next [][]int, from []int) []bool {
-	seen := make([]bool, n)
-	for len(from) > 0 {
-		at := from[len(from)-1]
-		from = from[:len(from)-1]
-		if seen[at] {
-			continue
-		}
-		seen[at] = true
-		from = append(from, next[at]...)
-	}
-	return seen
+func (p *Pass) reachOf(outputs bool) *reach {
+	g := p.graph()
+	return &reach{plus: spread(g.on, g.sources, outputs), minus: spread(g.back, g.grounds, outputs)}
 }
 
 // pinOf gives a device's terminal by canonical name; [part.Metal] is the
@@ -130,14 +49,27 @@ func pinOf(d *model.Device, pin string) *model.Terminal {
 }
 
 // across gives the volts between two terminals of a device in a step; ok is
-// false where one is missing or floats.
+// false, and the volts 0, where one is missing or floats.
 func across(s *solve.State, d *model.Device, plus, minus string) (volts float64, ok bool) {
 	a, b := pinOf(d, plus), pinOf(d, minus)
 	if a == nil || b == nil {
 		return 0, false
 	}
 	ra, rb := s.Reading(a), s.Reading(b)
-	return ra.Volts - rb.Volts, ra.OK && rb.OK
+	if !ra.OK || !rb.OK {
+		return 0, false
+	}
+	return ra.Volts - rb.Volts, true
+}
+
+// feedV gives the volts that a load has in a step, whichever way round it is
+// connected where it does not mind.
+func feedV(s *solve.State, d *model.Device, w part.Draw) (volts float64, ok bool) {
+	volts, ok = across(s, d, w.Plus, w.Minus)
+	if w.EitherWay {
+		volts = math.Abs(volts)
+	}
+	return volts, ok
 }
 
 // eachDraw calls f for every use of current in the model.
@@ -158,10 +90,38 @@ func wiredAt(d *model.Device, pin string) bool {
 	return t != nil && (len(t.Ends) > 0 || t.Metal != nil || len(t.Bus) > 0)
 }
 
-// shown gives the name of a device's terminal as the user typed it.
+// anyWire reports whether a wire or a bus lands on the device.
+func anyWire(d *model.Device) bool {
+	for _, t := range d.Terminals {
+		if len(t.Ends) > 0 || len(t.Bus) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// shown gives the name of a device's terminal as the user typed it; one that
+// is metal goes by the metal's name.
 func shown(d *model.Device, pin string) string {
-	if t := pinOf(d, pin); t != nil {
+	t := pinOf(d, pin)
+	switch {
+	case t != nil && t.Shown != "":
 		return t.Shown
+	case t != nil && t.Metal != nil:
+		return t.Metal.Name
 	}
 	return d.Name + "." + pin
+}
+
+// feedingWires points at the wires that land on a terminal.
+func feedingWires(d *model.Device, pin string) []diag.Related {
+	t := pinOf(d, pin)
+	if t == nil {
+		return nil
+	}
+	var list []diag.Related
+	for _, e := range t.Ends {
+		list = append(list, diag.Related{At: e.Wire.At, Msg: "wire " + e.Wire.Number + " lands there"})
+	}
+	return list
 }

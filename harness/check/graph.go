@@ -1,0 +1,164 @@
+package check
+
+import (
+	"legwork/harness/model"
+	"legwork/harness/part"
+)
+
+// way is a passage from one net to another through a device.
+type way struct {
+	to     int
+	device *model.Device
+	output bool // a controller output
+}
+
+// graph is the ways between nets, each contact, fuse, diode and output taken
+// as closed; loads and coils are no ways. on follows the current, back goes
+// against it; most ways are in both.
+type graph struct {
+	on, back [][]way
+	sources  []bool // nets of a source's positive terminal
+	grounds  []bool // nets of a battery's negative terminal
+}
+
+func (p *Pass) graph() *graph {
+	if p.ways != nil {
+		return p.ways
+	}
+	n := len(p.Nets.Members)
+	g := &graph{on: make([][]way, n), back: make([][]way, n), sources: make([]bool, n), grounds: make([]bool, n)}
+	p.ways = g
+	for _, d := range p.Model.Devices {
+		p.deviceWays(d)
+		p.outputWays(d)
+		if d.Kind.Supplies == nil {
+			continue
+		}
+		for _, s := range d.Kind.Supplies(d.Device) {
+			p.mark(g.sources, d, s.Plus)
+			if s.Battery {
+				p.mark(g.grounds, d, s.Minus)
+			}
+		}
+	}
+	return g
+}
+
+func (p *Pass) mark(set []bool, d *model.Device, pin string) {
+	if n := p.netOf(d, pin); n >= 0 {
+		set[n] = true
+	}
+}
+
+// netOf gives the net of a device's terminal, -1 where there is none.
+func (p *Pass) netOf(d *model.Device, pin string) int {
+	if t := pinOf(d, pin); t != nil {
+		return p.Nets.Of[t.ID]
+	}
+	return -1
+}
+
+func (p *Pass) addWay(d *model.Device, a, b string, oneWay, output bool) {
+	na, nb := p.netOf(d, a), p.netOf(d, b)
+	if na < 0 || nb < 0 {
+		return
+	}
+	g := p.ways
+	g.on[na] = append(g.on[na], way{nb, d, output})
+	g.back[nb] = append(g.back[nb], way{na, d, output})
+	if !oneWay {
+		g.on[nb] = append(g.on[nb], way{na, d, output})
+		g.back[na] = append(g.back[na], way{nb, d, output})
+	}
+}
+
+// deviceWays adds the ways through a device that needs no command.
+func (p *Pass) deviceWays(d *model.Device) {
+	k := d.Kind
+	if k.Protects != nil {
+		for _, f := range k.Protects(d.Device) {
+			p.addWay(d, f.In, f.Out, false, false)
+		}
+	}
+	if k.Switches != nil {
+		for _, c := range k.Switches(d.Device) {
+			p.addWay(d, c.A, c.B, false, false)
+		}
+	}
+	for _, list := range []func(*part.Device) []part.Path{k.Passes, k.Inside} {
+		if list == nil {
+			continue
+		}
+		for _, w := range list(d.Device) {
+			p.addWay(d, w.A, w.B, w.OneWay, false)
+		}
+	}
+}
+
+// outputWays adds the ways through a controller: a low-side output leads to
+// its grounds, a high-side output comes from its feeds.
+func (p *Pass) outputWays(d *model.Device) {
+	if d.Kind.Drives == nil || d.Kind.Draws == nil {
+		return
+	}
+	feeds := d.Kind.Draws(d.Device)
+	for _, o := range d.Kind.Drives(d.Device) {
+		for _, w := range feeds {
+			if o.Sinks {
+				p.addWay(d, o.Pin, w.Minus, true, true)
+			} else {
+				p.addWay(d, w.Plus, o.Pin, true, true)
+			}
+		}
+	}
+}
+
+// spread marks every net that can be come to from a set of nets; outputs says
+// whether controller outputs count as ways.
+func spread(next [][]way, from []bool, outputs bool) []bool {
+	seen := make([]bool, len(next))
+	var todo []int
+	for n, in := range from {
+		if in {
+			todo = append(todo, n)
+		}
+	}
+	for len(todo) > 0 {
+		at := todo[len(todo)-1]
+		todo = todo[:len(todo)-1]
+		if seen[at] {
+			continue
+		}
+		seen[at] = true
+		for _, w := range next[at] {
+			if !w.output || outputs {
+				todo = append(todo, w.to)
+			}
+		}
+	}
+	return seen
+}
+
+// beyond lists the nets that can be come to from one net, that one included,
+// without going through one device, and short of the nets of sources and of
+// ground: what lies behind a contact.
+func (g *graph) beyond(next [][]way, start int, not *model.Device) map[int]bool {
+	seen := map[int]bool{}
+	for todo := []int{start}; len(todo) > 0; {
+		at := todo[len(todo)-1]
+		todo = todo[:len(todo)-1]
+		if at < 0 || seen[at] {
+			continue
+		}
+		if g.sources[at] || g.grounds[at] {
+			continue
+		}
+		seen[at] = true
+		for _, w := range next[at] {
+			if w.device != not {
+				todo = append(todo, w.to)
+			}
+		}
+	}
+	return seen
+}
