@@ -1,5 +1,12 @@
 // Package solve plays a harness through its steps of use: one d.c. state a
 // step, with relays that remember.
+//
+// Within a step states move in three phases: what key and hand drive, at the
+// volts before the starter draws; the starter's solenoid; what controllers
+// command, once the engine turns. As long as no relay moves twice, moves that
+// fall due together are made together; else the step is played again as
+// events in time, in both orders of ties. A run that comes back to where it
+// was is chatter; orders that end differently are a race.
 package solve
 
 import (
@@ -81,8 +88,11 @@ type Relay struct {
 type Zone uint8
 
 const (
+	// SurelyOut is below the volts that could pull it in.
 	SurelyOut Zone = iota
-	NotSure        // between the volts that surely leave it out and those that surely pull it in
+	// NotSure is between the volts that surely leave it out and those that surely pull it in; it is played as in.
+	NotSure
+	// SurelyIn is at or above the volts that pull it in, or a module that has its feeds.
 	SurelyIn
 )
 
