@@ -24,13 +24,18 @@ type builder struct {
 	like     map[string]string // added steps that are like another
 	ghosts   map[string]bool   // names whose statement could not be read: their use is no second fault
 	unknown  map[string]*missing
+	unsaid   int // unknown names beyond what a report holds
 	placeSet *nameSet
 	metalSet *nameSet
 	circSet  *nameSet
 	numSet   *nameSet
 	devSet   *nameSet
 	circuit  map[*draft.Stmt]*Circuit
+	placeBy  map[string]*Place
+	metalBy  map[string]*Metal
+	legBy    map[string]*Leg // by both of its names
 	gapSaid  bool
+	full     bool // no more terminals are taken
 	lenient  map[*Device]bool
 
 	buses  []busStmt
@@ -59,7 +64,7 @@ func Build(f *draft.File) (*Model, diag.List) {
 		m: &Model{File: f.Name, SystemV: 12, Profile: "road"}, f: f,
 		ghosts: map[string]bool{}, unknown: map[string]*missing{}, lenient: map[*Device]bool{},
 		placeSet: newNameSet(), metalSet: newNameSet(), circSet: newNameSet(), numSet: newNameSet(), devSet: newNameSet(),
-		circuit: map[*draft.Stmt]*Circuit{},
+		circuit: map[*draft.Stmt]*Circuit{}, placeBy: map[string]*Place{}, metalBy: map[string]*Metal{}, legBy: map[string]*Leg{},
 	}
 	b.m.terminals = map[*Device]map[string]*Terminal{}
 	b.m.deviceNamed, b.m.wireNumbered = map[string]*Device{}, map[string]*Wire{}

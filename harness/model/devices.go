@@ -12,14 +12,13 @@ import (
 // reading is a device while it is read: the graph device, and the words that
 // are settled when all devices are known.
 type reading struct {
-	d        *Device
-	form     *form
-	double   bool // its name is taken: read for mistakes only
-	in       draft.Item
-	inSaid   bool
-	atSaid   bool
-	from     *draft.Ref
-	grounded draft.Item
+	d      *Device
+	form   *form
+	double bool // its name is taken: read for mistakes only
+	in     draft.Item
+	inSaid bool
+	atSaid bool
+	from   *draft.Ref
 }
 
 func (b *builder) buildDevices() {

@@ -32,10 +32,15 @@ func (b *builder) buildLegs() {
 		if !b.declareLeg(names, l) {
 			continue
 		}
+		if len(b.m.Legs) == maxLegs {
+			b.tooMany(s, "leg", maxLegs)
+			return
+		}
 		values := b.orDefault(f, l.At)
 		l.LengthM, l.Known = values[0].Nums[0], values[0].Said && values[0].Set[0]
 		l.Covering = values[1].Word
 		b.m.Legs = append(b.m.Legs, l)
+		b.legBy[l.Name], b.legBy[l.B.Name+"-"+l.A.Name] = l, l
 	}
 }
 
@@ -50,16 +55,8 @@ func (b *builder) declareLeg(names *nameSet, l *Leg) bool {
 // legNamed finds a leg by its two places in either order; back says that it
 // was named from its second place.
 func (b *builder) legNamed(name string) (l *Leg, back bool) {
-	from, to, ok := strings.Cut(name, "-")
-	for _, l := range b.m.Legs {
-		switch {
-		case ok && l.A.Name == from && l.B.Name == to:
-			return l, false
-		case ok && l.A.Name == to && l.B.Name == from:
-			return l, true
-		}
-	}
-	return nil, false
+	l = b.legBy[name]
+	return l, l != nil && l.Name != name
 }
 
 // readAt reads where something is: a place, or a leg and a length along it

@@ -88,7 +88,8 @@ func (b *builder) sayMissing() {
 		all = append(all, m)
 	}
 	slices.SortFunc(all, func(x, y *missing) int { return x.seq - y.seq })
-	for _, m := range all[:min(len(all), 2*maxFindings)] {
+	b.unsaid = max(0, len(all)-maxFindings-1)
+	for _, m := range all[:min(len(all), maxFindings+1)] {
 		says := fmt.Sprintf(m.says, clip(m.word))
 		if m.count > 1 {
 			says += fmt.Sprintf(", named %d times", m.count)

@@ -47,7 +47,7 @@ func findNets(m *Model) *Nets {
 		}
 	}
 	for _, d := range m.Devices {
-		if d.Kind.Couples == nil {
+		if d.Kind.Couples == nil || len(d.Terminals) == 0 {
 			continue
 		}
 		for _, p := range d.Kind.Couples(d.Device) {

@@ -9,10 +9,18 @@ import (
 	"legwork/harness/quantity"
 )
 
+// maxTerminals is how many terminals a draft may have in all: five for each
+// wire that it may have.
+const maxTerminals = 5 * maxWires
+
 // buildPins gives a device all its terminals: those of its kind, then those
 // of its lines.
 func (b *builder) buildPins(r *reading) {
 	d := r.d
+	if b.full {
+		b.lenient[d] = true
+		return
+	}
 	for _, t := range d.Kind.TerminalsOf(d.Device) {
 		quiet := t.Quiet || d.Grounded != "" && t.Name == d.Kind.Ground
 		d.Pins = append(d.Pins, part.Pin{Name: t.Name, Aliases: t.Aliases, Landing: t.Landing, Line: -1, At: d.At, Quiet: quiet})
@@ -21,6 +29,14 @@ func (b *builder) buildPins(r *reading) {
 		b.linePins(r)
 	}
 	if r.double {
+		return
+	}
+	if len(b.m.Terminals)+len(d.Pins) > maxTerminals {
+		if !b.full {
+			b.say(limitRule, d.At, "%s %s has one terminal too many: at most %d in a draft", d.Kind.Name, clip(d.Name), maxTerminals)
+		}
+		b.full, b.lenient[d], d.Pins = true, true, nil
+		b.m.terminals[d] = nil
 		return
 	}
 	byName := make(map[string]*Terminal, len(d.Pins))
@@ -63,7 +79,7 @@ func (b *builder) linePins(r *reading) {
 		}
 		for i, l := range d.Lines {
 			for _, name := range l.Refs {
-				if !seen[name] {
+				if !seen[name] && len(d.Pins) < maxCavities {
 					seen[name] = true
 					add(name, i, l.At)
 				}
@@ -72,6 +88,10 @@ func (b *builder) linePins(r *reading) {
 	case part.HalfLines:
 		n := b.ways(r)
 		for i, l := range d.Lines {
+			if len(d.Pins) > 2*maxCavities {
+				b.say(limitRule, l.At, "%s has more than %d terminals", r.form.owner, 2*maxCavities)
+				break
+			}
 			for k := 1; k <= n; k++ {
 				add(l.Name+"."+strconv.Itoa(k), i, l.At)
 			}

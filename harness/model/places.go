@@ -33,6 +33,18 @@ var metalSettings = []part.Setting{
 // known: 10 ft. It is always listed as a guess.
 const DefaultLengthM = 3.048
 
+// Places and legs that a draft may have: far beyond any vehicle, and few
+// enough that the ways between all of them are soon found.
+const (
+	maxPlaces = 1000
+	maxLegs   = 4000
+)
+
+// tooMany reports the statement that goes beyond a limit.
+func (b *builder) tooMany(s *draft.Stmt, what string, most int) {
+	b.say(limitRule, s.Head.At, "%s is one too many; at most %d in a draft", article(what), most)
+}
+
 // top is the first line of the draft, for what is assumed of the whole of it.
 func (b *builder) top() diag.Span {
 	if len(b.f.Stmts) > 0 {
@@ -64,16 +76,18 @@ func (b *builder) buildMetals() {
 		b.read(f, c)
 		m.Ohm = b.orDefault(f, m.At)[0].Nums[0]
 		b.m.Metals = append(b.m.Metals, m)
+		b.metalBy[name] = m
 	}
 	if len(b.m.Metals) == 0 && len(b.metals) == 0 {
 		b.declare(b.metalSet, "frame", "metal", diag.Span{})
 		b.m.Metals = []*Metal{{Name: "frame"}}
+		b.metalBy["frame"] = b.m.Metals[0]
 		b.guess("metal", "frame, ideal", "", b.top())
 	}
 }
 
 func (b *builder) buildPlaces() {
-	for _, s := range b.places {
+	for i, s := range b.places {
 		c := newCursor(s)
 		name, ok := b.firstName(s, c, "place")
 		if !ok {
@@ -88,39 +102,40 @@ func (b *builder) buildPlaces() {
 		if !b.declare(b.placeSet, name, "place", at) {
 			continue
 		}
+		if len(b.m.Places) == maxPlaces {
+			b.tooMany(s, "place", maxPlaces)
+			b.ghostPlaces(b.places[i:])
+			break
+		}
 		p := &Place{ID: len(b.m.Places), Name: name, At: at}
 		f := &form{owner: "place " + name, name: name, settings: placeSettings, label: &p.Label}
 		b.read(f, c)
 		values := b.orDefault(f, at)
 		p.AmbientC, p.Wet = values[0].Nums[0], values[1].Word == "wet"
 		b.m.Places = append(b.m.Places, p)
+		b.placeBy[name] = p
 	}
 	if len(b.m.Places) == 0 {
 		b.m.Places = []*Place{{Name: "vehicle", AmbientC: defaultPlaceC}}
 		if len(b.places) == 0 {
 			b.declare(b.placeSet, "vehicle", "place", diag.Span{})
+			b.placeBy["vehicle"] = b.m.Places[0]
 			b.guess("place", "vehicle, 50 C, dry", "", b.top())
 		}
 	}
 }
 
-func (b *builder) placeNamed(name string) *Place {
-	for _, p := range b.m.Places {
-		if p.Name == name && b.placeSet.has(name) {
-			return p
-		}
+// ghostPlaces makes the names of places that are not taken no second fault.
+func (b *builder) ghostPlaces(stmts []*draft.Stmt) {
+	for _, s := range stmts {
+		b.ghost(s)
 	}
-	return nil
 }
 
-func (b *builder) metalNamed(name string) *Metal {
-	for _, m := range b.m.Metals {
-		if m.Name == name {
-			return m
-		}
-	}
-	return nil
-}
+// placeNamed and metalNamed give nil for a name that nothing bears.
+func (b *builder) placeNamed(name string) *Place { return b.placeBy[name] }
+
+func (b *builder) metalNamed(name string) *Metal { return b.metalBy[name] }
 
 // placeAt gives the place that an item names, nil if there is none.
 func (b *builder) placeAt(it draft.Item) *Place {

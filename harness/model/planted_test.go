@@ -47,6 +47,8 @@ var nameMistakes = []planted{
 	{"metal", "stud E91 on frsme at bay M8", "draft-name", 1, "frsme", "did you mean frame"},
 	{"metal of a lamp", "lamp P191 5W at bay grounds-to chassis9", "draft-name", 1, "chassis9", `no metal "chassis9"`},
 	{"box", "fuse F192 10A in A3", "draft-name", 1, "A3", `no box "A3"`},
+	{"box in itself", "box A391 in A391", "draft-name", 1, "A391", "can't sit in itself"},
+	{"boxes in each other", "box A392 in A393\nbox A393 in A392", "draft-name", 1, "A393", "which sits in it"},
 	{"no box", "fuse F193 10A in K1", "draft-name", 1, "K1", "which is a relay and no box"},
 	{"metal as an end", "wire 197 F1.2 frame", "draft-name", 1, "frame", "is a metal"},
 	{"splice with a terminal", "wire 198 J1.1 F1.2", "draft-name", 1, "J1.1", "write J1"},

@@ -22,6 +22,10 @@ const (
 // maxFindings is how many mistakes of one draft are reported.
 const maxFindings = 200
 
+// maxNearest is up to how many findings, and among how many words, the nearest
+// word is looked for: a hostile draft must not take minutes.
+const maxNearest = 5000
+
 // say reports a fault at a word. The result may be added to until the next
 // report.
 func (b *builder) say(rule string, at diag.Span, format string, args ...any) *diag.Finding {
@@ -38,7 +42,10 @@ func (b *builder) sayUnknown(rule string, at diag.Span, word string, expected []
 // sayUnknownIn is sayUnknown for a word that is part of what stands at the
 // place: whole gives all of it with the nearest word put in.
 func (b *builder) sayUnknownIn(whole func(near string) string, rule string, at diag.Span, word string, expected []string, format string, args ...any) {
-	near := nearestOf(word, expected)
+	near := ""
+	if len(b.found) <= maxNearest && len(expected) <= maxNearest {
+		near = nearestOf(word, expected)
+	}
 	msg := fmt.Sprintf(format, args...)
 	if near != "" {
 		msg += fmt.Sprintf("; did you mean %s?", near)
@@ -106,7 +113,7 @@ func (b *builder) findings() diag.List {
 		last := b.found[maxFindings-1].At
 		b.found = append(b.found[:maxFindings-1:maxFindings-1], diag.Finding{
 			Rule: limitRule, Severity: diag.Fault, At: last,
-			Msg: fmt.Sprintf("%d more mistakes are not shown", extra+1),
+			Msg: fmt.Sprintf("%d more mistakes are not shown", extra+1+b.unsaid),
 		})
 	}
 	return b.found

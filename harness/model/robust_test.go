@@ -60,14 +60,28 @@ func TestLimits(t *testing.T) {
 	require.Len(t, m.Steps, 64)
 	require.Equal(t, 60-(64-11), len(found)) // 11 usual steps
 	require.Equal(t, "draft-limit", found[0].Rule)
-	require.Equal(t, "s53", many53(found[0], base+many.String()))
+	require.Equal(t, "s53", under(found[0], base+many.String()))
 
 	_, found = model.Build(parse(t, base+"connector X9 at dash 513way\n  half cab\n"))
 	require.Len(t, found, 1)
 	require.Equal(t, "draft-range", found[0].Rule)
 }
 
-func many53(f diag.Finding, text string) string { return text[f.At.Off:f.At.EndOff] }
+// under is the text under a finding's caret.
+func under(f diag.Finding, text string) string { return text[f.At.Off:f.At.EndOff] }
+
+func TestPlacesAreLimited(t *testing.T) {
+	var b strings.Builder
+	for i := range 1010 {
+		fmt.Fprintf(&b, "place p%d 50C\n", i)
+	}
+	b.WriteString("stud E1 at p1005\n") // not a second fault
+	m, found := model.Build(parse(t, b.String()))
+	require.Len(t, m.Places, 1000)
+	require.Len(t, found, 1, "%v", found)
+	require.Equal(t, "draft-limit", found[0].Rule)
+	require.Equal(t, 1001, found[0].At.Line)
+}
 
 func TestFindingsAreCapped(t *testing.T) {
 	var b strings.Builder

@@ -40,9 +40,7 @@ func (b *builder) boxNames() []string {
 // settle gives a device its place and what follows from it.
 func (b *builder) settle(r *reading) {
 	d := r.d
-	for box, n := d.In, 0; d.Spot.Place == nil && box != nil && n <= len(b.m.Devices); box, n = box.In, n+1 {
-		d.Spot = box.Spot
-	}
+	b.spotOfBox(r)
 	if d.Spot.Place == nil {
 		d.Spot.Place = b.m.Places[0]
 		if !r.atSaid && d.In == nil && !r.double {
@@ -50,6 +48,30 @@ func (b *builder) settle(r *reading) {
 		}
 	}
 	d.AmbientC, d.Wet = d.Spot.Place.AmbientC, d.Spot.Place.Wet
+}
+
+// spotOfBox takes over the spot of the box around a device, and of the box
+// around that; every box on the way out has it then.
+func (b *builder) spotOfBox(r *reading) {
+	var inside []*Device
+	seen := map[*Device]bool{}
+	d := r.d
+	for d != nil && d.Spot.Place == nil && !seen[d] {
+		seen[d] = true
+		inside = append(inside, d)
+		d = d.In
+	}
+	if d == nil {
+		return
+	}
+	spot := d.Spot
+	if spot.Place == nil {
+		b.say(nameRule, r.in.At, "%s sits in %s, which sits in it", r.form.owner, clip(r.in.Text))
+		spot.Place = b.m.Places[0]
+	}
+	for _, in := range inside {
+		in.Spot = spot
+	}
 }
 
 // findFrom resolves "from SOURCE": its supply terminal where a device is named.

@@ -47,11 +47,15 @@ func couples(d *Device) []Pair {
 	if d.Said("blade") {
 		ohm, _ = gauge.ConnectorPairOhm(math.Round(1e6*d.Num("blade")) / 1e3)
 	}
+	has := make(map[string]bool, len(d.Pins))
+	for _, p := range d.Pins {
+		has[p.Name] = true
+	}
 	var out []Pair
 	for n := 1; n <= int(d.Num("ways")); n++ {
 		at := "." + strconv.Itoa(n)
 		a, b := d.Lines[0].Name+at, d.Lines[1].Name+at
-		if d.has(a) && d.has(b) {
+		if has[a] && has[b] {
 			out = append(out, Pair{A: a, B: b, Ohm: ohm})
 		}
 	}
