@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"legwork/harness"
+	"legwork/harness/diag"
 	"legwork/render/diagram"
 	"legwork/render/scene"
 )
@@ -18,6 +19,8 @@ type drawCmd struct {
 	Kind     string `arg:"" enum:"schematic" help:"schematic."`
 	Sheet    int    `default:"1" help:"Which sheet to write where there are several."`
 	Out      string `short:"o" help:"A file for one sheet, or a folder (name ending in /) for all of them; standard output otherwise."`
+	Customer string `help:"Customer for the title block."`
+	By       string `help:"Who drew it, for the title block."`
 	Number   string `help:"Document number for the title block."`
 	Revision string `help:"Revision for the title block."`
 	Date     string `help:"Date of issue for the title block; nothing is printed without it."`
@@ -30,7 +33,10 @@ func (c *drawCmd) Run(ctx context.Context, s streams) error {
 	if err != nil {
 		return err
 	}
-	sheets := c.sheets(r)
+	sheets, notes := c.sheets(r)
+	for _, n := range notes {
+		fmt.Fprintln(s.err, n)
+	}
 	if len(sheets) == 0 {
 		return errUsage{fmt.Errorf("%s has nothing to draw", c.Draft)}
 	}
@@ -48,12 +54,13 @@ func (c *drawCmd) Run(ctx context.Context, s streams) error {
 	})
 }
 
-func (c *drawCmd) sheets(r *harness.Result) []diagram.Sheet {
-	sheets, _ := diagram.Schematic(diagram.Input{
+func (c *drawCmd) sheets(r *harness.Result) ([]diagram.Sheet, diag.List) {
+	return diagram.Schematic(diagram.Input{
 		Model: r.Model, Routes: r.Routes, Sizes: r.Sizes,
-		Number: c.Number, Revision: c.Revision, Date: c.Date,
+		Title: diagram.Title{
+			Customer: c.Customer, CreatedBy: c.By, Number: c.Number, Revision: c.Revision, Date: c.Date,
+		},
 	})
-	return sheets
 }
 
 // all writes every sheet into a folder: into a new one beside it first, so
