@@ -95,6 +95,11 @@ func (b *builder) finish() {
 			d.Pins[j].Wired = len(t.Ends) > 0 || len(t.Bus) > 0
 		}
 	}
+	for _, t := range b.m.Terminals {
+		if t.Shown == "" {
+			t.Shown = fullName(t)
+		}
+	}
 	part.Acquaint(all)
 	for _, d := range b.m.Devices {
 		if d.Kind.Assumes == nil {

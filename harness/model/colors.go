@@ -3,6 +3,8 @@ package model
 import (
 	"slices"
 	"strings"
+
+	"legwork/harness/part"
 )
 
 // colorLetters are the IEC 60757 letters of insulation colors, and the
@@ -99,4 +101,7 @@ func isGround(t *Terminal) bool {
 }
 
 // onBus reports whether a terminal is a bus of a box.
-func onBus(t *Terminal) bool { return t.Pin < len(t.Device.Pins) && len(t.Bus) > 1 }
+func onBus(t *Terminal) bool {
+	lines := t.Device.Kind.Lines
+	return lines != nil && lines.Shape == part.BusLines
+}
