@@ -94,7 +94,7 @@ func (p *plan) newCanvas(g *page) *canvas {
 	} {
 		*layer.node = scene.G(layer.name)
 	}
-	for _, s := range p.tall.segs {
+	for _, s := range g.tall.segs {
 		if c.segs[s.bar] == nil {
 			c.segs[s.bar] = map[*panel]*segment{}
 		}

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"legwork/harness/model"
 	"legwork/harness/part"
 )
 
@@ -14,7 +15,7 @@ func (p *plan) captions() {
 		for _, t := range a.tracks {
 			best, rank := "", 0
 			for _, it := range t.items {
-				if text, r := captionOf(it); r > rank {
+				if text, r := captionOf(it, t); r > rank {
 					best, rank = text, r
 				}
 			}
@@ -32,12 +33,9 @@ func (p *plan) captions() {
 }
 
 // captionOf gives the words of one item and how much they tell.
-func captionOf(it *item) (string, int) {
+func captionOf(it *item, t *track) (string, int) {
 	d := it.dev
-	label := d.Label
-	if label == "" {
-		label = d.Name
-	}
+	label := calledIn(d)
 	switch {
 	case it.unit:
 		return d.Name + " " + it.sub, 6
@@ -45,6 +43,8 @@ func captionOf(it *item) (string, int) {
 		return label + " coil", 9
 	case it.mate != nil:
 		return label, 4
+	case it.form.cols > 1 && !it.form.lying:
+		return label + it.pinOn(t), 5
 	case d.Kind.Supplies != nil || d.Kind.Draws != nil:
 		return label, 10
 	case it.form.row == part.SensorRow || it.form.row == part.LoadRow:
@@ -53,10 +53,31 @@ func captionOf(it *item) (string, int) {
 		return label, 1
 	case d.Kind.Protects != nil:
 		return label, 3
-	case it.form.cols > 2:
-		return label, 5
 	}
 	return label, 7
+}
+
+// calledIn gives the label of a device, or else the word of its kind.
+func calledIn(d *model.Device) string {
+	if d.Label != "" {
+		return d.Label
+	}
+	r := []rune(d.Kind.Name)
+	if len(r) == 0 {
+		return d.Name
+	}
+	return strings.ToUpper(string(r[:1])) + string(r[1:])
+}
+
+// pinOn names the pin of a wide item that stands on the track, with a blank
+// before it; the first column of a load speaks for the whole.
+func (it *item) pinOn(t *track) string {
+	for _, q := range it.pins {
+		if attached(q.term) && it.cols[q.col].track() == t && (q.col > 0 || !isLoad(it)) && q.term.Metal == nil {
+			return " " + q.term.Name
+		}
+	}
+	return ""
 }
 
 // entry is one row of the device index.
@@ -75,7 +96,7 @@ func (c *canvas) indexOf() []entry {
 			}
 			if paths[it.dev.Name] == nil {
 				names = append(names, it.dev.Name)
-				labels[it.dev.Name] = it.dev.Label
+				labels[it.dev.Name] = calledIn(it.dev)
 			}
 			paths[it.dev.Name] = append(paths[it.dev.Name], t.path)
 		}

@@ -56,7 +56,7 @@ func (c *canvas) scene(title string) *scene.Scene {
 	p := c.p
 	s := &scene.Scene{
 		Name: fmt.Sprintf("paths-%d", c.g.number), Lang: "en", WidthMM: p.paper.w, HeightMM: p.paper.h, Styles: styles(),
-		Title: fmt.Sprintf("Current-path diagram, sheet %d of %d: %s", c.g.number, len(p.sheets), p.m.Title),
+		Title: fmt.Sprintf("Current-path diagram, sheet %d of %d: %s", c.g.number, len(p.sheets), p.title()),
 		Desc:  c.describe(), FocusClasses: []string{"wire"},
 	}
 	s.Nodes = []*scene.Node{
@@ -94,7 +94,7 @@ func (a *panel) title() string {
 // drawSections draws the stretches of the sheet, their titles, and the base
 // line with numbered paths.
 func (c *canvas) drawSections() {
-	base := c.p.tall.baseY
+	base := c.g.tall.baseY
 	bottom := base + numberCell + textCell
 	for _, a := range c.g.panels {
 		g := scene.G("section")
@@ -123,7 +123,7 @@ func (c *canvas) drawSections() {
 
 // drawPaths writes number and caption of every path of a panel.
 func (c *canvas) drawPaths(a *panel) {
-	base := c.p.tall.baseY
+	base := c.g.tall.baseY
 	for i, t := range a.tracks {
 		x1, x2 := a.x1, a.x2
 		if i > 0 {

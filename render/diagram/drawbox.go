@@ -66,7 +66,7 @@ func (s *strand) endName() string {
 
 // drawStrap draws a wire between two studs: lying, at the height of the studs.
 func (c *canvas) drawStrap(s *strand) {
-	x1, x2, y := s.col.track().x, s.second.x, c.p.tall.studY
+	x1, x2, y := s.col.track().x, s.second.x, c.g.tall.studY
 	_, width := strokeOf(c.p.areaOf(s.run.w))
 	c.wires.Add(c.wireNode(s.run.w, [4]float64{x1, y, x2, y}, [2]float64{}))
 	c.takeLine(x1, y, x2, y, width+casing)

@@ -86,7 +86,7 @@ func (c *canvas) drawFoot() {
 // line to the metal.
 func (c *canvas) drawStud(run []tread) {
 	j := run[0].stud
-	x1, x2, y := run[0].t.x, run[len(run)-1].t.x, c.p.tall.studY
+	x1, x2, y := run[0].t.x, run[len(run)-1].t.x, c.g.tall.studY
 	g := scene.G("node")
 	g.ID = c.id("b-", j.name)
 	g.Title = "stud " + j.name
@@ -95,8 +95,8 @@ func (c *canvas) drawStud(run []tread) {
 		g.Add(scene.Line("bar", x1, y, x2, y))
 		c.takeLine(x1, y, x2, y, barMM)
 	}
-	g.Add(scene.Line("sy", x1, y, x1, c.p.tall.metalY), scene.Ring("term", x1, y+2.6, 1.1), scene.Ring("syf", x1, y+2.6, 0.45))
-	c.take(x1-1.2, y, x1+1.2, c.p.tall.metalY)
+	g.Add(scene.Line("sy", x1, y, x1, c.g.tall.metalY), scene.Ring("term", x1, y+2.6, 1.1), scene.Ring("syf", x1, y+2.6, 0.45))
+	c.take(x1-1.2, y, x1+1.2, c.g.tall.metalY)
 	c.dots.Add(g)
 	l := []line{fitted(name(j.name), 15)}
 	c.jobs = append(c.jobs, job{rank: 1, class: "name", data: []scene.Attr{{Name: "joint", Value: j.name}}, choices: []choice{
@@ -109,17 +109,17 @@ func (c *canvas) drawMetal(m *model.Metal, x1, x2 float64) {
 	if m == nil {
 		return
 	}
-	y := c.p.tall.metalY
+	y := c.g.tall.metalY
 	g := scene.G("metal-run")
 	g.Data = []scene.Attr{{Name: "metal", Value: m.Name}}
 	g.Title = "metal " + m.Name
 	g.Add(scene.Line("metal", x1, y, x2, y))
 	c.takeLine(x1, y, x2, y, railMM)
-	text := m.Label
-	if text == "" {
-		text = m.Name
+	l := strong(m.Label)
+	if m.Label == "" || l.width() > x2-x1-2 {
+		l = strong(m.Name)
 	}
-	l := fitted(strong(text), max(x2-x1-2, 4))
+	l = fitted(l, max(x2-x1-2, 4))
 	free := x1 + 1.2 + l.width() + 0.8
 	for x := x1 + 1.8; x <= x2; x += 1.8 {
 		if x-1.2 < free && x > x1+0.6 {

@@ -13,7 +13,7 @@ type view struct {
 }
 
 func (c *canvas) viewOf(it *item) view {
-	v := view{it, c.p.tall.slotY[it.slot], 1}
+	v := view{it, c.g.tall.slotY[it.slot], 1}
 	if it.flip {
 		v.sign = -1
 	}
@@ -74,6 +74,9 @@ func (c *canvas) drawMark(g *scene.Node, v view, m mark) {
 	if len(xy) == 0 {
 		return
 	}
+	if m.kind != part.Text && m.kind != part.Unit {
+		c.takePoints(xy)
+	}
 	switch m.kind {
 	case part.Thin, part.Blade:
 		g.Add(scene.Line("sy", xy...))
@@ -95,12 +98,22 @@ func (c *canvas) drawMark(g *scene.Node, v view, m mark) {
 	}
 	switch m.kind {
 	case part.Rect:
-		g.Add(scene.Frame("syw", xy[0], xy[1], xy[2], xy[3]))
+		g.Add(scene.Frame("sy", xy[0], xy[1], xy[2], xy[3]))
 	case part.Unit:
 		g.Add(scene.Frame("unit", xy[0], xy[1], xy[2], xy[3]))
 	case part.Arc:
 		g.Add(scene.Bow("sy", xy[0], xy[1], xy[2], xy[3], m.r*module, m.right == (v.sign > 0)))
 	}
+}
+
+// takePoints keeps the box around the points of a stroke clear.
+func (c *canvas) takePoints(xy []float64) {
+	x1, y1, x2, y2 := xy[0], xy[1], xy[0], xy[1]
+	for i := 2; i+1 < len(xy); i += 2 {
+		x1, x2 = min(x1, xy[i]), max(x2, xy[i])
+		y1, y2 = min(y1, xy[i+1]), max(y2, xy[i+1])
+	}
+	c.take(x1-0.2, y1-0.2, x2+0.2, y2+0.2)
 }
 
 func (c *canvas) drawSymbolText(g *scene.Node, m mark, x, y float64) {
@@ -141,9 +154,9 @@ func (c *canvas) pinEnd(q *pin) (y float64, ok bool) {
 	switch {
 	case q.term.Metal != nil && !q.up():
 		if j != nil {
-			return c.p.tall.studY, true
+			return c.g.tall.studY, true
 		}
-		return c.p.tall.metalY, true
+		return c.g.tall.metalY, true
 	case j == nil:
 		return 0, false
 	case j.kind == railJoint && q.up():
@@ -164,7 +177,7 @@ func (c *canvas) lead(x, y1, y2 float64) {
 	}
 	c.leads.Add(scene.Line("halo hthin", x, y1, x, y2-cut), scene.Line("sy", x, y1, x, y2))
 	c.takeLine(x, y1, x, y2, 0.4)
-	if y2 != c.p.tall.metalY {
+	if y2 != c.g.tall.metalY {
 		c.dots.Add(scene.Ring("dot", x, y2, 0.8))
 	}
 }

@@ -28,12 +28,12 @@ func (c *canvas) nameItem(it *item, v view, b scene.Box) {
 	place := func(x, y float64, at scene.Anchor) choice { return choice{lines: lines, x: x, y: y, at: at} }
 	tall := nameStep * float64(len(lines)-1)
 	left := place(b.X1-1.2, mid, scene.End)
-	upper := place(x-1.4, b.Y1-1-tall, scene.End)
+	upper := place(x-1.4, b.Y1-1.4-tall, scene.End)
 	right := place(b.X2+1.4, mid, scene.Start)
 	lower := place(b.X1, b.Y2+3.6, scene.Start)
 	over := place(b.X1, b.Y1-1-tall, scene.Start)
 	rest := []choice{
-		place(x+1.4, b.Y1-1-tall, scene.Start), place(b.X2+1.4, b.Y1+1, scene.Start), place(b.X1-1.2, b.Y1+1, scene.End),
+		place(x+1.4, b.Y1-1.4-tall, scene.Start), place(b.X2+1.4, b.Y1+1, scene.Start), place(b.X1-1.2, b.Y1+1, scene.End),
 		place(b.X2+1.4, b.Y2, scene.Start), place(b.X1-1.2, b.Y2, scene.End), place(x-1.4, b.Y2+3.6, scene.End), place(x+1.4, b.Y2+3.6, scene.Start),
 	}
 	var ch []choice
@@ -98,7 +98,7 @@ func (c *canvas) namePins(it *item, v view) {
 		return
 	}
 	for _, q := range it.pins {
-		if q.term == nil || q.term.Metal != nil && len(q.term.Ends) == 0 {
+		if !attached(q.term) || q.term.Metal != nil && len(q.term.Ends) == 0 {
 			continue
 		}
 		x, y := v.x(float64(q.col))+v.sign*q.dx*module, v.y+q.y*module

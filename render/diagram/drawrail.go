@@ -123,7 +123,7 @@ func (c *canvas) railWords(j *joint, y, x2 float64) {
 
 // drawSegments draws the bars of local joints.
 func (c *canvas) drawSegments() {
-	for _, s := range c.p.tall.segs {
+	for _, s := range c.g.tall.segs {
 		if s.panel.page != c.g {
 			continue
 		}

@@ -104,7 +104,7 @@ func (c *canvas) nameUnitPin(it *item, mid float64) {
 	if room := c.g.pitch - 1.5; word.width() > room {
 		word = fitted(strong(q.term.Name), room)
 	}
-	role := fitted(small(roleOf(it)), c.g.pitch-1.5)
+	role := fitted(small(roleOf(it)), c.g.pitch-1.2)
 	y, step := mid-unitHalf*module+4.3, 3.0
 	if !q.up() {
 		y, step = mid+unitHalf*module-1.9, -3.7

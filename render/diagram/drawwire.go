@@ -63,7 +63,7 @@ func colorText(c model.Color) string {
 
 // tipY gives the height of a strand's end; a box has none of its own.
 func (c *canvas) tipY(s *strand, t tip) float64 {
-	tall := &c.p.tall
+	tall := c.g.tall
 	switch {
 	case t.pin != nil:
 		return tall.slotY[t.pin.item.slot] + t.pin.y*module
@@ -104,8 +104,8 @@ func (c *canvas) drawStrand(s *strand) {
 		c.drawBox(s, x, y1, y2)
 	}
 	from, to := y1, y2
-	if s.upper.joint != nil && s.upper.joint.kind == railJoint && y2 > c.p.tall.railY+labelRoom {
-		from = c.p.tall.railY + 1
+	if s.upper.joint != nil && s.upper.joint.kind == railJoint && y2 > c.g.tall.railY+c.g.tall.room {
+		from = c.g.tall.railY + 1
 	}
 	lines := c.p.label(s.run.w)
 	choices := beside(lines, x, (width+casing)/2, from, to)

@@ -12,6 +12,9 @@ import (
 type flow struct {
 	fromPlus, fromMinus []float64 // by terminal ID; +Inf where there is no way
 	back                []step    // way to the battery's plus
+	fromUnit            []float64 // from the pins of units that look down
+	net                 []int     // what wires, buses and mated cavities join
+	grounded            []bool    // by net: has a way to ground without an element
 }
 
 // step is the way from a terminal towards the battery's plus.
@@ -90,7 +93,65 @@ func measureFlow(m *model.Model) *flow {
 	}
 	f.fromPlus, f.back = spreadFrom(g, plus, metal)
 	f.fromMinus, _ = spreadFrom(g, minus, source)
+	f.findNets(g, minus)
 	return f
+}
+
+// findNets numbers what plain steps join.
+func (f *flow) findNets(g [][]edge, minus []int) {
+	f.net = make([]int, len(g))
+	for i := range f.net {
+		f.net[i] = -1
+	}
+	for i := range g {
+		if f.net[i] >= 0 {
+			continue
+		}
+		f.net[i] = i
+		for todo := []int{i}; len(todo) > 0; {
+			at := todo[len(todo)-1]
+			todo = todo[:len(todo)-1]
+			for _, e := range g[at] {
+				if e.dev == nil && f.net[e.to] < 0 {
+					f.net[e.to] = i
+					todo = append(todo, e.to)
+				}
+			}
+		}
+	}
+	f.grounded = make([]bool, len(g))
+	for _, i := range minus {
+		f.grounded[f.net[i]] = true
+	}
+}
+
+// fromUnits measures the ways from the pins of units that look down, so that
+// signals without a supply know which side is up.
+func (p *plan) fromUnits() {
+	g := make([][]edge, len(p.m.Terminals))
+	plain := func(a, b *model.Terminal, w float64) {
+		if a != nil && b != nil {
+			g[a.ID] = append(g[a.ID], edge{to: b.ID, weight: w})
+			g[b.ID] = append(g[b.ID], edge{to: a.ID, weight: w})
+		}
+	}
+	for _, w := range p.m.Wires {
+		plain(w.From, w.To, 1)
+	}
+	for _, d := range p.m.Devices {
+		if d.Kind.Couples != nil {
+			for _, q := range d.Kind.Couples(d.Device) {
+				plain(terminalOf(d, q.A), terminalOf(d, q.B), 1)
+			}
+		}
+	}
+	var from []int
+	for _, it := range p.items {
+		if it.unit && !it.pins[0].up() && !p.isGround(it.pins[0]) {
+			from = append(from, it.pins[0].term.ID)
+		}
+	}
+	p.flow.fromUnit, _ = spreadFrom(g, from, make([]bool, len(g)))
 }
 
 // elements adds the ways through a device, by its abilities.
@@ -135,6 +196,9 @@ func outputs(d *model.Device, both func(a, b *model.Terminal, w float64, d *mode
 		pin := terminalOf(d, o.Pin)
 		if o.Sinks && d.Kind.Grounds != nil {
 			for _, g := range d.Kind.Grounds(d.Device) {
+				if g.Sensor {
+					continue
+				}
 				both(pin, terminalOf(d, g.Pin), elementWeight, d, outputStep)
 			}
 		}
@@ -198,7 +262,10 @@ func (f *flow) height(t *model.Terminal) float64 {
 	a, b := f.fromPlus[t.ID], f.fromMinus[t.ID]
 	switch {
 	case math.IsInf(a, 1) && math.IsInf(b, 1):
-		return 0.5
+		if f.fromUnit == nil || math.IsInf(f.fromUnit[t.ID], 1) {
+			return 0.5
+		}
+		return 0.5 - 0.1*(1-1/(1+f.fromUnit[t.ID]))
 	case math.IsInf(a, 1):
 		return 0.4 * (1 - 1/(1+b))
 	case math.IsInf(b, 1):

@@ -1,7 +1,9 @@
 package diagram
 
 import (
+	"path"
 	"strconv"
+	"strings"
 
 	"legwork/render/scene"
 )
@@ -65,6 +67,14 @@ func zoneLetter(i int) string {
 	return string(letters[i%len(letters)])
 }
 
+// title is the harness's title, or else the name of its draft.
+func (p *plan) title() string {
+	if p.m.Title != "" {
+		return p.m.Title
+	}
+	return strings.TrimSuffix(path.Base(p.m.File), ".draft")
+}
+
 // drawTitle draws the title block, 180 mm wide, with the fields of ISO 7200.
 func (c *canvas) drawTitle() {
 	s, t := c.p.paper, c.p.in.Title
@@ -87,7 +97,7 @@ func (c *canvas) drawTitle() {
 		{45, 0, 90, 12, "Document type", "Current-path diagram", sizeName, false},
 		{135, 0, 45, 12, "Document number", t.Number, sizeName, true},
 		{0, 12, 45, 11.5, "Created by", t.CreatedBy, sizeName, false},
-		{45, 12, 90, 11.5, "Title", c.p.m.Title, sizeLarge, true},
+		{45, 12, 90, 11.5, "Title", c.p.title(), sizeLarge, true},
 		{135, 12, 15, 11.5, "Rev.", t.Revision, sizeName, true},
 		{150, 12, 30, 11.5, "Date of issue", t.Date, sizeName, false},
 		{0, 23.5, 45, 11.5, "Approved by", t.ApprovedBy, sizeName, false},

@@ -2,6 +2,8 @@ package diagram
 
 // tallness is where rows, gaps and rails stand, the same on every sheet.
 type tallness struct {
+	sheets []*page               // that it belongs to
+	room   float64               // height of a wire with its label
 	slotY  [lastSlot + 2]float64 // middle of a row
 	slotH  [lastSlot + 2]float64 // half height of a row, 0 where nothing stands
 	merged [lastSlot + 1]int     // gap -> merged gap
@@ -25,34 +27,62 @@ type gapRoom struct {
 
 // Room in a gap, mm.
 const (
-	labelRoom = 10.0 // a wire with its two-line label
-	linkRoom  = 4.5  // a thin line alone
-	stubRoom  = 17.5 // a stub with its box
-	mostGap   = 42.0
+	linkRoom = 4.5  // a thin line alone
+	stubRoom = 17.5 // a stub with its box
+	mostGap  = 42.0
 )
 
-// heights stacks rails, rows and gaps. Where they don't fit on the sheet, a
-// larger one is taken.
+// labelRooms are the heights that a wire with its two-line label may get,
+// from comfortable to tight.
+var labelRooms = []float64{10, 8.5, 7.2}
+
+// heights stacks rails, rows and gaps: the same on all sheets if they fit so,
+// else on every sheet what it needs, else on larger paper.
 func (p *plan) heights() {
 	for i, s := range papers {
 		if i > 0 {
 			p.paper = s
 			p.fill()
 		}
-		if p.stack() {
+		for _, room := range labelRooms {
+			if p.stack(p.sheets, room) {
+				return
+			}
+		}
+		if p.stackEach() {
 			return
 		}
 	}
 }
 
-func (p *plan) stack() bool {
-	t := &p.tall
-	*t = tallness{railY: firstRail + railPitch*float64(max(len(p.rails)-1, 0))}
+// stackEach gives every sheet heights of its own.
+func (p *plan) stackEach() bool {
+	all := true
+	for _, g := range p.sheets {
+		ok := false
+		for _, room := range labelRooms {
+			if ok = p.stack([]*page{g}, room); ok {
+				break
+			}
+		}
+		all = all && ok
+	}
+	return all
+}
+
+// stack finds common heights for some sheets and reports whether they fit.
+func (p *plan) stack(sheets []*page, room float64) bool {
+	t := &tallness{room: room, sheets: sheets, railY: firstRail + railPitch*float64(max(len(p.rails)-1, 0))}
 	if len(p.rails) == 0 {
 		t.railY = 24
 	}
+	for _, g := range sheets {
+		g.tall = t
+	}
 	for _, it := range p.items {
-		t.slotH[it.slot] = max(t.slotH[it.slot], it.form.half*module)
+		if t.shows(it.cols[0].track()) {
+			t.slotH[it.slot] = max(t.slotH[it.slot], it.form.half*module)
+		}
 	}
 	n, sum := 0, 0.0
 	for s := 1; s <= lastSlot; s++ {
@@ -63,21 +93,30 @@ func (p *plan) stack() bool {
 		sum += 2 * t.slotH[s]
 	}
 	t.gaps = make([]gapRoom, n+1)
-	p.fillLanes()
+	p.fillLanes(t)
 	for i := range t.gaps {
-		p.needOf(i)
+		p.needOf(t, i)
 		sum += t.gaps[i].need
 	}
 	t.baseY = p.paper.baseLine()
 	t.metalY = t.baseY - railToBase
 	t.studY = t.metalY - studToRail
-	return p.spreadRows(t.studY - t.railY - sum)
+	return t.spreadRows(t.studY - t.railY - sum)
+}
+
+// shows reports whether the track is on one of the sheets.
+func (t *tallness) shows(k *track) bool {
+	for _, g := range t.sheets {
+		if k.page == g {
+			return true
+		}
+	}
+	return false
 }
 
 // spreadRows shares spare height out to the gaps; what is left over moves the
 // foot up. It reports whether the height was enough.
-func (p *plan) spreadRows(spare float64) bool {
-	t := &p.tall
+func (t *tallness) spreadRows(spare float64) bool {
 	ok := spare >= -0.01
 	grow := make([]float64, len(t.gaps))
 	for left := len(t.gaps); left > 0 && spare > 0.01; {
@@ -128,15 +167,18 @@ func share(a, b float64) float64 {
 	return a / (a + b)
 }
 
-func (p *plan) fillLanes() {
-	t := &p.tall
-	t.segs = p.segments()
+func (p *plan) fillLanes(t *tallness) {
+	for _, s := range p.segments() {
+		if t.shows(s.places[0]) {
+			t.segs = append(t.segs, s)
+		}
+	}
 	for _, s := range t.segs {
 		s.gap = t.merged[s.bar.gap]
 	}
 	for i := range t.gaps {
 		t.gaps[i].pitch = lanePitch
-		for _, g := range p.sheets {
+		for _, g := range t.sheets {
 			var here []*segment
 			for _, s := range t.segs {
 				if s.gap == i && s.panel.page == g {
@@ -147,32 +189,31 @@ func (p *plan) fillLanes() {
 		}
 	}
 	for _, s := range p.strands {
-		if a, b := s.upper.bar, s.lower.bar; a != nil && b != nil && t.merged[a.gap] == t.merged[b.gap] {
-			t.gaps[t.merged[a.gap]].pitch = labelRoom
+		if a, b := s.upper.bar, s.lower.bar; t.shows(s.col.track()) && a != nil && b != nil && t.merged[a.gap] == t.merged[b.gap] {
+			t.gaps[t.merged[a.gap]].pitch = t.room
 		}
 	}
 }
 
 // needOf finds how high a merged gap has to be.
-func (p *plan) needOf(i int) {
-	t := &p.tall
+func (p *plan) needOf(t *tallness, i int) {
 	g := &t.gaps[i]
 	for _, s := range t.segs {
 		if s.gap == i {
-			g.above = max(g.above, p.roomFor(s.bar.uppers, s, true))
-			g.below = max(g.below, p.roomFor(s.bar.lowers, s, false))
+			g.above = max(g.above, t.roomFor(s.bar.uppers, s, true))
+			g.below = max(g.below, t.roomFor(s.bar.lowers, s, false))
 		}
 	}
 	g.need = g.above + g.below + g.pitch*float64(max(g.lanes-1, 0))
 	for _, s := range p.strands {
-		a, b := p.gapBelow(s.upper), p.gapAbove(s.lower)
-		if a != i && b != i || s.run.strap {
+		a, b := t.gapBelow(s.upper), t.gapAbove(s.lower)
+		if a != i && b != i || s.run.strap || !t.shows(s.col.track()) {
 			continue
 		}
 		if s.upper.box || s.lower.box {
 			g.need = max(g.need, stubRoom)
 		} else if a == b && g.lanes == 0 {
-			g.need = max(g.need, labelRoom)
+			g.need = max(g.need, t.room)
 		}
 	}
 	if g.lanes == 0 {
@@ -180,14 +221,14 @@ func (p *plan) needOf(i int) {
 	}
 }
 
-func (p *plan) roomFor(list []*member, s *segment, upper bool) float64 {
+func (t *tallness) roomFor(list []*member, s *segment, upper bool) float64 {
 	room := linkRoom / 2
 	for _, m := range list {
 		switch {
 		case m.pin != nil:
 			room = max(room, linkRoom)
-		case upper && p.gapBelow(m.strand.upper) == s.gap && !m.strand.upper.box, !upper && p.gapAbove(m.strand.lower) == s.gap && !m.strand.lower.box:
-			room = max(room, labelRoom)
+		case upper && t.gapBelow(m.strand.upper) == s.gap && !m.strand.upper.box, !upper && t.gapAbove(m.strand.lower) == s.gap && !m.strand.lower.box:
+			room = max(room, t.room)
 		case m.strand.lower.box:
 			room = max(room, stubRoom)
 		}
@@ -196,27 +237,27 @@ func (p *plan) roomFor(list []*member, s *segment, upper bool) float64 {
 }
 
 // gapBelow is the merged gap that a strand enters under its upper tip.
-func (p *plan) gapBelow(t tip) int {
+func (t *tallness) gapBelow(end tip) int {
 	switch {
-	case t.pin != nil:
-		return p.tall.merged[t.pin.item.slot]
-	case t.bar != nil:
-		return p.tall.merged[t.bar.gap]
-	case t.joint != nil && t.joint.kind == railJoint:
+	case end.pin != nil:
+		return t.merged[end.pin.item.slot]
+	case end.bar != nil:
+		return t.merged[end.bar.gap]
+	case end.joint != nil && end.joint.kind == railJoint:
 		return 0
 	}
 	return -1
 }
 
 // gapAbove is the merged gap that a strand leaves at its lower tip.
-func (p *plan) gapAbove(t tip) int {
+func (t *tallness) gapAbove(end tip) int {
 	switch {
-	case t.pin != nil:
-		return p.tall.merged[t.pin.item.slot-1]
-	case t.bar != nil:
-		return p.tall.merged[t.bar.gap]
-	case t.joint != nil && t.joint.kind == studJoint:
-		return len(p.tall.gaps) - 1
+	case end.pin != nil:
+		return t.merged[end.pin.item.slot-1]
+	case end.bar != nil:
+		return t.merged[end.bar.gap]
+	case end.joint != nil && end.joint.kind == studJoint:
+		return len(t.gaps) - 1
 	}
 	return -1
 }

@@ -1,6 +1,7 @@
 package diagram
 
 import (
+	"legwork/harness/diag"
 	"legwork/harness/model"
 	"legwork/harness/part"
 )
@@ -26,7 +27,11 @@ func (p *plan) collectItems() {
 
 func (p *plan) collectDevice(d *model.Device) {
 	k := d.Kind
-	if k.Self || isBox(k) || !wired(d) {
+	if k.Self || isBox(k) {
+		return
+	}
+	if !wired(d) {
+		p.notes.Add(diag.Finding{Rule: "device-not-drawn", Severity: diag.Note, At: d.At, Msg: d.Name + " has no wire and is left out of the current-path diagram"})
 		return
 	}
 	if k.Couples != nil {
@@ -92,7 +97,7 @@ func (p *plan) formsOf(d *model.Device) []form {
 		}
 	}
 	if len(forms) == 1 && forms[0].row == part.SensorRow && len(forms[0].pins) > 2 {
-		return []form{p.sensorForm(d)}
+		return []form{p.sensorForm(d, false)}
 	}
 	return forms
 }

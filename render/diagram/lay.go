@@ -8,6 +8,9 @@ import (
 // lay lets a simple item lie down, both pins up, where its lower side leads
 // back up.
 func (p *plan) lay(it *item) bool {
+	if it.form.row == part.SensorRow && it.form.cols > 1 && !it.form.lying {
+		return p.laySensor(it)
+	}
 	if !it.form.simple || it.form.row == part.ConnectorRow {
 		return false
 	}
@@ -19,14 +22,36 @@ func (p *plan) lay(it *item) bool {
 	return true
 }
 
+// laySensor lets the return of a sensor with three pins look up too, where it
+// goes back to a unit.
+func (p *plan) laySensor(it *item) bool {
+	q := p.pins[groundID(it)]
+	if q == nil || q.item != it || q.up() || !p.leadsUp(q) {
+		return false
+	}
+	it.take(p.sensorForm(it.dev, true))
+	return true
+}
+
+func groundID(it *item) int {
+	if t := terminalOf(it.dev, it.dev.Kind.Ground); t != nil {
+		return t.ID
+	}
+	return 0
+}
+
 // leadsUp reports whether what ends at the pin comes from above whatever the
 // pin's own side is: a rail, or a pin of a unit that looks down.
 func (p *plan) leadsUp(q *pin) bool {
 	if p.meetsRail(q) != nil {
 		return true
 	}
-	for _, o := range p.farPins(q) {
-		if o.item.unit && !o.up() && !p.isGround(o) {
+	net := p.flow.net[q.term.ID]
+	if p.flow.grounded[net] {
+		return false
+	}
+	for _, it := range p.items {
+		if o := it.pins[0]; it.unit && o != q && !o.up() && !p.isGround(o) && p.flow.net[o.term.ID] == net {
 			return true
 		}
 	}

@@ -9,8 +9,10 @@ import (
 
 const (
 	legendX   = 22.0
-	legendRow = 3.25
-	indexX    = 108.0
+	legendRow = 3.1
+	railsX    = 80.0
+	indexX    = 129.0
+	indexRow  = 2.9
 )
 
 // drawLegend says how to read the sheet.
@@ -22,41 +24,61 @@ func (c *canvas) drawLegend() {
 	}
 	c.legend.Add(scene.Words(strong("").class(), legendX, y, scene.Start, "Reading this sheet"))
 	text := []string{
-		"Colored vertical line: one wire. Beside it number, " + unit + ", color (IEC 60757).",
-		"Black horizontal bar: one joint, as rail, splice, stud or shared terminal.",
-		"Thin black line: inside a device. A line cut at a bar is not joined to it.",
-		"Boxed number: the path where it goes on; 2/29 is sheet 2, path 29.",
-		"Torn edge: more of the unit is drawn at other paths.",
-		"Small numbers at rails: DIN 72552. Contacts are drawn at rest.",
+		"Colored vertical line: one wire, with number,",
+		unit + " and color (IEC 60757).",
+		"Black bar: one joint: rail, splice, stud, terminal.",
+		"Thin black line: inside a device.",
+		"A bar cut by a line is not joined to it.",
+		"Boxed number: the path where it goes on (2/29: sheet 2).",
+		"Torn edge: more of the unit at other paths.",
+		"Small numbers: DIN 72552. Contacts drawn at rest.",
 	}
 	for i, t := range text {
-		l := fitted(small(t), indexX-legendX-2)
-		c.legend.Add(scene.Words(l.class(), legendX, y+3.8+legendRow*float64(i), scene.Start, l.text))
+		l := fitted(small(t), railsX-legendX-1)
+		c.legend.Add(scene.Words(l.class(), legendX, y+3.4+legendRow*float64(i), scene.Start, l.text))
 	}
-	yk := y + 3.8 + legendRow*float64(len(text)) + 1.4
+	yk := y + 3.4 + legendRow*float64(len(text)) + 0.9
 	x := legendX
 	for i, n := range strokeNames(c.p.m.Metric) {
-		w := strokes[i].widthMM
 		k := fmt.Sprint(i)
-		c.legend.Add(scene.Line("case k"+k, x, yk-0.9, x+5, yk-0.9), scene.Line("ins w"+k+" cBU", x, yk-0.9, x+5, yk-0.9),
-			scene.Words(small("").class(), x+6.2, yk, scene.Start, n))
-		x += 7.6 + scene.Width(n, sizeSmall, false) + 1.2
-		_ = w
+		c.legend.Add(scene.Line("case k"+k, x, yk-0.9, x+3.4, yk-0.9), scene.Line("ins w"+k+" cBU", x, yk-0.9, x+3.4, yk-0.9),
+			scene.Words(small("").class(), x+4.1, yk, scene.Start, n))
+		x += 4.1 + scene.Width(n, sizeSmall, false) + 1.6
 	}
 	c.legend.Add(scene.Words(small("").class(), x-0.6, yk, scene.Start, unit))
 }
 
+// drawRailList says of every rail of the sheet what it is and when it is live.
+func (c *canvas) drawRailList() {
+	y := c.p.paper.h - 44 + 1.4
+	n := 0
+	for _, j := range c.p.rails {
+		if len(c.touches(j)) == 0 {
+			continue
+		}
+		if n == 0 {
+			c.legend.Add(scene.Words(strong("").class(), railsX, y, scene.Start, "Rail"))
+		}
+		n++
+		tag := fitted(strong(j.tag), 12)
+		about := fitted(small(j.name+", "+j.about), indexX-railsX-12)
+		yy := y + 0.1 + indexRow*float64(n)
+		c.legend.Add(scene.Words(tag.class(), railsX, yy, scene.Start, tag.text), scene.Words(about.class(), railsX+10, yy, scene.Start, about.text))
+	}
+}
+
 // drawIndex lists the devices of the sheet with their paths, in columns.
 func (c *canvas) drawIndex() {
+	c.drawRailList()
 	list := c.indexOf()
 	if len(list) == 0 {
 		return
 	}
 	s := c.p.paper
 	y := s.h - 44 + 1.4
-	rows := int(math.Floor((s.h-s.margin-1-y)/2.9)) - 1
-	right := s.w - s.margin - blockW - 2
-	cols := min(max((len(list)+rows-1)/rows, 3), int((right-indexX)/28))
+	rows := int(math.Floor((s.h-s.margin-1-y)/indexRow)) - 1
+	right := s.w - s.margin - blockW - 1
+	cols := min(max((len(list)+rows-1)/rows, 2), int((right-indexX)/24))
 	w := (right - indexX) / float64(cols)
 	if len(list) > rows*cols {
 		more := len(list) - rows*cols + 1
@@ -67,13 +89,17 @@ func (c *canvas) drawIndex() {
 		if i%rows == 0 {
 			c.legend.Add(scene.Words(strong("").class(), x, y, scene.Start, "Device"), scene.Words(strong("").class(), x+w-3, y, scene.End, "path"))
 		}
-		yy := y + 3 + 2.9*float64(i%rows)
-		who := fitted(strong(e.name), w*0.4)
-		paths := fitted(small(e.paths), w*0.42)
-		room := w - 4.5 - max(who.width()+1, 8) - paths.width()
-		c.legend.Add(scene.Words(who.class(), x, yy, scene.Start, who.text), scene.Words(paths.class(), x+w-3, yy, scene.End, paths.text))
-		if label := fitted(small(e.label), room); e.label != "" && room > 3 {
-			c.legend.Add(scene.Words(label.class(), x+max(who.width()+1, 8), yy, scene.Start, label.text))
-		}
+		c.indexLine(e, x, y+0.1+indexRow*float64(i%rows+1), w)
+	}
+}
+
+func (c *canvas) indexLine(e entry, x, y, w float64) {
+	who := fitted(strong(e.name), w*0.4)
+	paths := fitted(small(e.paths), w*0.42)
+	from := max(who.width()+1, 6)
+	c.legend.Add(scene.Words(who.class(), x, y, scene.Start, who.text), scene.Words(paths.class(), x+w-3, y, scene.End, paths.text))
+	room := w - 4 - from - paths.width()
+	if label := fitted(small(e.label), room); e.label != "" && room > 3 {
+		c.legend.Add(scene.Words(label.class(), x+from, y, scene.Start, label.text))
 	}
 }

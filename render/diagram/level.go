@@ -11,6 +11,10 @@ func wantOf(it *item) (want int, may []int) {
 	switch it.form.row {
 	case part.FuseRow:
 		return 1, []int{1, 3, 5}
+	case part.SwitchRow:
+		if it.mate == nil && it.form.cols == 1 {
+			return 3, []int{1, 3, 5, 7}
+		}
 	case part.ConnectorRow:
 		return 4, []int{2, 4, 6, 8}
 	case part.SensorRow:

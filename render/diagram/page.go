@@ -24,6 +24,7 @@ type page struct {
 	first  int // path numbers
 	last   int
 	right  float64 // end of the last section
+	tall   *tallness
 }
 
 // paginate cuts sections that are too wide, fills sheets with them, evenly,

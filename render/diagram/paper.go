@@ -21,10 +21,10 @@ const (
 	drawRight  = 14   // from the right edge
 	drawTop    = 15
 	titleLine  = 19.4
-	firstRail  = 32.5
+	firstRail  = 27.5
 	railPitch  = 5.0
 	lanePitch  = 3.75
-	footHeight = 67 // from the base line to the lower edge
+	footHeight = 62 // from the base line to the lower edge
 	numberCell = 6.0
 	textCell   = 7.0
 	studToRail = 6.25

@@ -9,7 +9,7 @@ import (
 // placeLabels sets all waiting texts: those with fewest ways first.
 func (c *canvas) placeLabels() {
 	slices.SortStableFunc(c.jobs, func(a, b job) int { return a.rank - b.rank })
-	field := scene.Box{X1: c.p.paper.left + 0.6, Y1: c.p.paper.margin + 0.6, X2: c.p.paper.w - c.p.paper.margin - 0.6, Y2: c.p.tall.baseY - 0.6}
+	field := scene.Box{X1: c.p.paper.left + 0.6, Y1: c.p.paper.margin + 0.6, X2: c.p.paper.w - c.p.paper.margin - 0.6, Y2: c.g.tall.baseY - 0.6}
 	for _, j := range c.jobs {
 		if len(j.choices) == 0 {
 			continue

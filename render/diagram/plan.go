@@ -22,7 +22,6 @@ type plan struct {
 	strands  []*strand
 	panels   []*panel
 	sheets   []*page
-	tall     tallness
 	paper    paper
 	notes    diag.List
 }

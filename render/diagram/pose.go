@@ -13,7 +13,15 @@ const mostRails = 9
 // supply up, both sides up where the way goes back to a rail or to a unit.
 func (p *plan) pose() {
 	for _, it := range p.items {
-		p.orient(it)
+		if it.unit {
+			p.orient(it)
+		}
+	}
+	p.fromUnits()
+	for _, it := range p.items {
+		if !it.unit {
+			p.orient(it)
+		}
 	}
 	for _, j := range p.joints {
 		if j.kind == localJoint && p.isRail(j) {
@@ -130,6 +138,7 @@ func (p *plan) poseBattery() {
 			case q != nil && q.up() && q.item.form.row == part.LoadRow && !q.item.unit:
 			case q != nil && q.item.form.simple && protects(q.item.dev.Kind) && p.feedsRail(q):
 				turn = append(turn, q.item)
+			case q != nil && q.item.form.simple && q.up() && protects(q.item.dev.Kind) && p.feedsNeighbor(q):
 			default:
 				local = false
 			}
@@ -165,6 +174,14 @@ func (p *plan) feedsRail(q *pin) bool {
 		other = down
 	}
 	return p.meetsRail(other) != nil
+}
+
+// feedsNeighbor reports whether the other side of a simple item goes down to
+// a supply: the fuse of an alternator's charge cable.
+func (p *plan) feedsNeighbor(q *pin) bool {
+	_, down := q.item.sides()
+	far := p.farPins(down)
+	return len(far) == 1 && far[0].up() && far[0].item.dev.Kind.Supplies != nil
 }
 
 // meetsRail gives the rail that the pin sits on, or that its one wire goes to.

@@ -11,6 +11,9 @@ type section struct {
 	tracks  []*track
 }
 
+// looseName is the circuit of wires that stand outside any.
+const looseName = "loose"
+
 // Votes for the section of an item.
 const (
 	wireVote     = 0.6 // a wire of that circuit ends here
@@ -37,7 +40,7 @@ func (p *plan) makeSections() {
 		if title == "" {
 			title = c.Name
 		}
-		if c.Name == "loose" && c.Label == "" {
+		if c.Name == looseName && c.Label == "" {
 			title = "Other wires"
 			if len(p.m.Circuits) == 1 {
 				title = "All wires"
@@ -46,7 +49,7 @@ func (p *plan) makeSections() {
 		p.sections = append(p.sections, &section{id: i, title: title})
 	}
 	for _, w := range p.m.Wires {
-		if w.Circuit == nil || len(p.m.Circuits) == 0 {
+		if w.Circuit == nil && w.Role != model.Strap || len(p.m.Circuits) == 0 {
 			p.sections = append(p.sections, &section{id: len(p.sections), title: "Other wires"})
 			return
 		}

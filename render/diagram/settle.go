@@ -10,6 +10,9 @@ func latest(order []*vertex) {
 			v.late = min(v.late, l.to.late-l.diff)
 		}
 		if v.item != nil {
+			if v.item.mate != nil {
+				v.late = min(v.late, v.want)
+			}
 			v.late = floorOf(v.may, v.late)
 		}
 	}

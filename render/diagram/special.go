@@ -5,6 +5,7 @@ import (
 
 	"legwork/harness/model"
 	"legwork/harness/part"
+	"legwork/render/scene"
 )
 
 // keyForm draws a switch with positions of its own: all pins up, a common bar
@@ -68,11 +69,11 @@ func contains(list []string, word string) bool {
 
 func keyMarks(pins []string, joined map[string][]string) form {
 	last := float64(len(pins) - 1)
-	f := form{half: 4, cols: len(pins), row: part.SwitchRow, body: [2]spot{{-3.4, -3.2, 0}, {2, 3.6, last}}}
+	f := form{half: 4, cols: len(pins), row: part.SwitchRow}
+	edge := 2.0
 	add := func(k part.StrokeKind, r float64, pts ...spot) {
 		f.marks = append(f.marks, mark{kind: k, pts: pts, r: r})
 	}
-	add(part.Unit, 0, spot{-3.4, -3.2, 0}, spot{2, 3.6, last})
 	add(part.Thin, 0, spot{0, -4, 0}, spot{0, 2.4, 0}, spot{0, 2.4, last})
 	for i, name := range pins {
 		c := float64(i)
@@ -86,9 +87,12 @@ func keyMarks(pins []string, joined map[string][]string) form {
 		add(part.Thin, 0, spot{0, -1, c}, spot{0, -4, c})
 		add(part.Blade, 0, spot{0, 1.2, c}, spot{-1.35, -0.75, c})
 		for n, w := range stack(joined[name]) {
-			f.marks = append(f.marks, mark{kind: part.Text, pts: []spot{{0.5, -0.1 + 1.1*float64(n), c}}, s: w, right: true})
+			f.marks = append(f.marks, mark{kind: part.Text, pts: []spot{{0.5, -1.9 + 1.15*float64(n), c}}, s: w, right: true})
+			edge = max(edge, 0.9+scene.Width(w, sizeSmall, false)/module)
 		}
 	}
+	f.body = [2]spot{{-3.4, -3.2, 0}, {edge, 3.6, last}}
+	f.marks = append([]mark{{kind: part.Unit, pts: f.body[:]}}, f.marks...)
 	add(part.Dashed, 0, spot{-1.6, 0.1, 0}, spot{-0.75, 0.1, last})
 	add(part.Circle, 0.5, spot{-2.2, 0.1, 0})
 	add(part.Thin, 0, spot{-2.2, 0.6, 0}, spot{-2.2, 1.5, 0})
@@ -107,7 +111,7 @@ func stack(words []string) []string {
 
 // sensorForm draws a sensor by what is attached to it: a box with an arrow,
 // signal or feed above, return below. A third pin stands in a second column.
-func (p *plan) sensorForm(d *model.Device) form {
+func (p *plan) sensorForm(d *model.Device, groundUp bool) form {
 	var names []string
 	for _, t := range d.Terminals {
 		if attached(t) && t.Name != d.Kind.Ground {
@@ -115,6 +119,9 @@ func (p *plan) sensorForm(d *model.Device) form {
 		}
 	}
 	ground := terminalOf(d, d.Kind.Ground)
+	if groundUp {
+		names = append(names, ground.Name)
+	}
 	f := form{half: 3, cols: 1, row: part.SensorRow, body: [2]spot{{-1.6, -1.6, 0}, {1.6, 1.6, 0}}}
 	line := func(pts ...spot) { f.marks = append(f.marks, mark{kind: part.Thin, pts: pts}) }
 	f.marks = append(f.marks, mark{kind: part.Rect, pts: []spot{{-1.6, -1.6, 0}, {1.6, 1.6, 0}}})
@@ -130,7 +137,7 @@ func (p *plan) sensorForm(d *model.Device) form {
 		line(spot{1.6, y, 0}, spot{0, y, float64(i)}, spot{0, -3, float64(i)})
 		f.body[1] = spot{0.4, 1.6, float64(i)}
 	}
-	if attached(ground) {
+	if attached(ground) && !groundUp {
 		f.pins = append(f.pins, formPin{ground.Name, 0, 0, 3})
 		line(spot{0, 1.6, 0}, spot{0, 3, 0})
 	}

@@ -71,7 +71,23 @@ func (p *plan) makeStrands(r *run) {
 	p.addStrand(&strand{run: r, upper: up.tip(), lower: down.tip(), sect: sect})
 }
 
-func (p *plan) sectionFor(r *run) *section { return p.sectionOf(r.w.Circuit) }
+// sectionFor gives the section of a run by its circuit. A strap outside any
+// circuit goes where the first wire at one of its studs goes.
+func (p *plan) sectionFor(r *run) *section {
+	if !r.strap || r.w.Circuit != nil && r.w.Circuit.Name != looseName {
+		return p.sectionOf(r.w.Circuit)
+	}
+	for _, e := range r.ends {
+		for _, t := range e.joint.terms {
+			for _, o := range t.Ends {
+				if k := o.Wire.Circuit; k != nil && k.Name != looseName {
+					return p.sectionOf(o.Wire.Circuit)
+				}
+			}
+		}
+	}
+	return p.sectionOf(nil)
+}
 
 // upright finds which end of the run is up; ok is false where the two sides
 // don't face each other.
