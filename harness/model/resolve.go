@@ -1,10 +1,12 @@
 package model
 
 import (
+	"slices"
 	"strings"
 
 	"legwork/harness/diag"
 	"legwork/harness/draft"
+	"legwork/harness/part"
 )
 
 // resolve finds the terminal that a reference names. A name that is not
@@ -44,12 +46,23 @@ func (b *builder) resolve(ref draft.Ref) *Terminal {
 // noTerminal notes the use of a terminal that a device lacks. Where its lines
 // or settings could not be read, it may well have it.
 func (b *builder) noTerminal(d *Device, pin string, at diag.Span, before string) {
-	if b.lenient[d] {
+	if b.lenient[d] && mayHave(d.Kind, pin) {
 		return
 	}
 	owner := strings.ReplaceAll(d.Kind.Name+" "+clip(d.Name), "%", "%%")
 	b.note(missing{says: owner + " has no terminal %q", word: pin, at: at, expected: d.pinNames(),
 		whole: func(near string) string { return before + near }})
+}
+
+// mayHave reports whether a device of a kind could have a terminal if its
+// settings and lines were other than they read.
+func mayHave(k *part.Kind, pin string) bool {
+	if k.Lines != nil {
+		return true
+	}
+	return slices.ContainsFunc(k.Terminals, func(t part.Terminal) bool {
+		return t.Name == pin || slices.Contains(t.Aliases, pin)
+	})
 }
 
 func (b *builder) noDevice(name string, ref draft.Ref) {

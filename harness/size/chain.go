@@ -1,22 +1,31 @@
 package size
 
 import (
+	"math"
+
 	"legwork/harness/model"
 )
 
 // chains parts the wires into series chains: wires that carry the same
 // current because they follow each other through a fuse, a contact, a mated
 // cavity or a two-terminal load, without a branch between them. A chain stops
-// at a bus, a splice and at metal. The result gives each wire the index of its
-// chain; indexes count from 0 in wire order.
-func chains(m *model.Model) (of []int, members [][]*model.Wire) {
+// at a bus, a splice and at metal, and at a fuse whose feeding wire another
+// fuse protects already: behind a smaller fuse a thinner wire may go on. The
+// wire ahead of the first fuse stays with what that fuse protects. The result
+// gives each wire the index of its chain; indexes count from 0 in wire order.
+func chains(m *model.Model, guards []Guard) (of []int, members [][]*model.Wire) {
 	u := newUnion(len(m.Wires))
 	for _, d := range m.Devices {
+		fused := fusePins(d)
 		for _, s := range seriesPairs(d) {
 			a, b := loneWire(d, s[0]), loneWire(d, s[1])
-			if a != nil && b != nil && a.Role == model.Built && b.Role == model.Built {
-				u.join(a.ID, b.ID)
+			if a == nil || b == nil || a.Role != model.Built || b.Role != model.Built {
+				continue
 			}
+			if fused[s[0]] && !math.IsInf(guards[a.ID].RatedA, 1) && !math.IsInf(guards[b.ID].RatedA, 1) {
+				continue
+			}
+			u.join(a.ID, b.ID)
 		}
 	}
 	of = make([]int, len(m.Wires))
@@ -33,6 +42,18 @@ func chains(m *model.Model) (of []int, members [][]*model.Wire) {
 		members[i] = append(members[i], w)
 	}
 	return of, members
+}
+
+// fusePins gives the terminals of a device's protective elements.
+func fusePins(d *model.Device) map[string]bool {
+	if d.Kind.Protects == nil {
+		return nil
+	}
+	pins := map[string]bool{}
+	for _, f := range d.Kind.Protects(d.Device) {
+		pins[f.In], pins[f.Out] = true, true
+	}
+	return pins
 }
 
 // seriesPairs lists the pairs of terminals of a device between which the same

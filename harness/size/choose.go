@@ -27,6 +27,7 @@ func Choose(ctx context.Context, m *model.Model, r *route.Routes, p gauge.Profil
 	if err := c.design(ctx); err != nil {
 		return nil, err
 	}
+	c.link()
 	c.floors()
 	if err := c.settle(ctx); err != nil {
 		return nil, err
@@ -56,15 +57,19 @@ type chooser struct {
 }
 
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
-	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), ways: map[*solve.State][2]tree{}}
-	of, members := chains(m)
+	return &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), ways: map[*solve.State][2]tree{}}
+}
+
+// link finds what protects each wire and joins the wires into chains.
+func (c *chooser) link() {
+	c.guards = Guards(c.m, c.rated)
+	of, members := chains(c.m, c.guards)
 	c.of = of
 	c.chains = make([]chain, len(members))
 	for i, wires := range members {
 		c.chains[i] = chain{wires: wires, top: c.ceiling(wires), fixed: allGiven(wires), ohm: c.ohmAt}
 		c.chains[i].grams = c.weigh(wires)
 	}
-	return c
 }
 
 func allGiven(wires []*model.Wire) bool {

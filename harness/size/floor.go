@@ -10,7 +10,6 @@ import (
 // floors puts every open chain on the lowest rung that heat, protection and
 // handling admit. Drop comes afterwards.
 func (c *chooser) floors() {
-	c.guards = Guards(c.m, c.rated)
 	c.base = make([]gauge.Size, len(c.m.Wires))
 	for _, w := range c.m.Wires {
 		peak := peakOf(c.history, w)
