@@ -44,10 +44,14 @@ func FamilyOf(name string) (Family, bool) {
 }
 
 // FamilyFor is the kind of insulation taken when the draft names none: GXL up
-// to 8 AWG (10 mm2), SGX above (source sae-types).
+// to 8 AWG, SGX above (source sae-types); ISO 6722 class C, which is as good
+// for 125 C, for metric sizes.
 func FamilyFor(s Size) Family {
 	name := "GXL"
-	if s.Metric && s.Nominal > 10 || !s.Metric && s.AWG < 8 {
+	switch {
+	case s.Metric:
+		name = "ISO-C"
+	case s.AWG < 8:
 		name = "SGX"
 	}
 	f, _ := FamilyOf(name)
