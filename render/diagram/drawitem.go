@@ -56,12 +56,25 @@ func (c *canvas) drawItem(it *item) {
 	for _, m := range it.form.marks {
 		c.drawMark(g, v, m)
 	}
-	c.taken = append(c.taken, b)
+	c.takeBody(it, b)
 	for _, q := range it.pins {
 		c.drawPin(g, v, q)
 	}
 	c.symbols.Add(g)
 	c.nameItem(it, v, b)
+}
+
+// takeBody keeps texts off a symbol: off all of its body, or only off the
+// outline where it has one (its strokes are kept clear by themselves).
+func (c *canvas) takeBody(it *item, b scene.Box) {
+	if !it.form.outlined() {
+		c.taken = append(c.taken, b)
+		return
+	}
+	c.takeLine(b.X1, b.Y1, b.X2, b.Y1, 0.3)
+	c.takeLine(b.X1, b.Y2, b.X2, b.Y2, 0.3)
+	c.takeLine(b.X1, b.Y1, b.X1, b.Y2, 0.3)
+	c.takeLine(b.X2, b.Y1, b.X2, b.Y2, 0.3)
 }
 
 // drawMark draws one stroke of a symbol.
@@ -123,7 +136,7 @@ func (c *canvas) drawSymbolText(g *scene.Node, m mark, x, y float64) {
 		at = scene.Start
 		l.mut = true
 	}
-	g.Add(scene.Words(l.class(), x, y, at, m.s))
+	c.put(g, line{text: m.s, size: l.size, mut: l.mut}, x, y, at)
 }
 
 // drawPin draws the terminal circle, and the thin line to the joint or metal

@@ -107,9 +107,15 @@ func (c *canvas) namePins(it *item, v view) {
 		if !q.up() {
 			in = y - 1.3
 		}
+		if b := v.body(); it.form.outlined() && q.up() {
+			in = b.Y1 + 2.5
+		} else if it.form.outlined() {
+			in = b.Y2 - 0.9
+		}
 		c.jobs = append(c.jobs, job{rank: 1, class: "pin", data: []scene.Attr{{Name: "pin", Value: shown(q.term)}}, choices: []choice{
 			{lines: l, x: x + 0.9, y: in, at: scene.Start}, {lines: l, x: x - 0.9, y: in, at: scene.End},
 			{lines: l, x: x + 1.2, y: y + 1, at: scene.Start}, {lines: l, x: x - 1.2, y: y + 1, at: scene.End},
+			{lines: l, x: x + 2.4, y: y + 1, at: scene.Start}, {lines: l, x: x - 2.4, y: y + 1, at: scene.End},
 		}})
 	}
 }

@@ -75,6 +75,16 @@ func toForm(s part.Symbol) form {
 	return f
 }
 
+// outlined reports whether the symbol has a dash-dot outline with room inside.
+func (f form) outlined() bool {
+	for _, m := range f.marks {
+		if m.kind == part.Unit {
+			return true
+		}
+	}
+	return false
+}
+
 // swapped lets the two pins of a simple form change places.
 func (f form) swapped() form {
 	if f.polar {

@@ -1,0 +1,373 @@
+package diagram_test
+
+import (
+	"fmt"
+	"math"
+	"sort"
+	"strings"
+
+	"legwork/harness/model"
+	"legwork/render/diagram"
+	"legwork/render/scene"
+)
+
+// report is what the checks found, by rule, and what they counted.
+type report struct {
+	errors                            []string
+	cuts, wireCrossings, barCrossings int
+}
+
+func (r *report) add(rule, format string, args ...any) {
+	r.errors = append(r.errors, rule+": "+fmt.Sprintf(format, args...))
+}
+
+// has reports whether a rule found something.
+func (r *report) has(rule string) bool {
+	for _, e := range r.errors {
+		if strings.HasPrefix(e, rule+":") {
+			return true
+		}
+	}
+	return false
+}
+
+// judge reads all sheets back and compares them with the model.
+func judge(m *model.Model, sheets []diagram.Sheet) (*report, error) {
+	r := &report{}
+	var all []*sheetMarks
+	for _, s := range sheets {
+		var b strings.Builder
+		if err := scene.WriteSVG(&b, s.Scene); err != nil {
+			return nil, err
+		}
+		marks, err := readSheet(b.String(), s.Scene.Look)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, marks)
+		r.checkNames(marks)
+		r.checkLines(marks)
+		r.checkTexts(marks)
+		r.checkLabels(marks)
+	}
+	r.checkModel(m, all)
+	sort.Strings(r.errors)
+	return r, nil
+}
+
+const touchMM = 0.2
+
+// groupsOf joins terminals that are one point without a wire.
+func groupsOf(m *model.Model) func(*model.Terminal) int {
+	at := make([]int, len(m.Terminals))
+	for i := range at {
+		at[i] = i
+	}
+	for changed := true; changed; {
+		changed = false
+		for _, t := range m.Terminals {
+			for _, u := range t.Bus {
+				if lo := min(at[t.ID], at[u.ID]); at[t.ID] != lo || at[u.ID] != lo {
+					at[t.ID], at[u.ID], changed = lo, lo, true
+				}
+			}
+		}
+	}
+	return func(t *model.Terminal) int { return at[t.ID] }
+}
+
+// checkModel wants every wire of the model, with both ends where they belong.
+func (r *report) checkModel(m *model.Model, all []*sheetMarks) {
+	group := groupsOf(m)
+	byName := map[string]*model.Terminal{}
+	for _, t := range m.Terminals {
+		byName[full(t)] = t
+	}
+	lands := func(s *sheetMarks, x, y float64, t *model.Terminal) bool {
+		for _, p := range s.pins {
+			if p.name == full(t) && math.Hypot(p.x-x, p.y-y) < touchMM {
+				return true
+			}
+		}
+		for _, j := range s.joints {
+			o := byName[j.name]
+			if o == nil || group(o) != group(t) {
+				continue
+			}
+			for _, b := range j.bars {
+				if x > math.Min(b.x1, b.x2)-touchMM && x < math.Max(b.x1, b.x2)+touchMM && math.Abs(y-b.y1) < touchMM {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	for _, w := range m.Wires {
+		if w.From == nil || w.To == nil {
+			continue
+		}
+		var found []int // ends that land: from, to
+		n := 0
+		for _, s := range all {
+			for _, k := range s.wires {
+				if k.number != w.Number {
+					continue
+				}
+				n++
+				for _, e := range [][2]float64{{k.line.x1, k.line.y1}, {k.line.x2, k.line.y2}} {
+					from, to := lands(s, e[0], e[1], w.From), lands(s, e[0], e[1], w.To)
+					switch {
+					case from && !seen(found, 0):
+						found = append(found, 0)
+					case to:
+						found = append(found, 1)
+					case !s.boxed(w.Number, e[0], e[1]):
+						r.add("end", "wire %s ends loose at %.1f, %.1f", w.Number, e[0], e[1])
+					}
+				}
+			}
+		}
+		switch {
+		case n == 0:
+			r.add("missing", "wire %s is not drawn", w.Number)
+		case n > 2:
+			r.add("missing", "wire %s is drawn %d times", w.Number, n)
+		case n == 2:
+			r.cuts++
+		}
+		if n > 0 && (!seen(found, 0) || !seen(found, 1)) {
+			r.add("end", "wire %s does not reach both of its ends", w.Number)
+		}
+	}
+	r.checkTerminals(m, all, group, byName)
+}
+
+func seen(list []int, v int) bool {
+	for _, x := range list {
+		if x == v {
+			return true
+		}
+	}
+	return false
+}
+
+// boxed reports whether a loose end stands at a cross-reference of its wire.
+func (s *sheetMarks) boxed(wire string, x, y float64) bool {
+	for _, b := range s.xrefs {
+		if b.wire == wire && x > b.box.X1 && x < b.box.X2 && (math.Abs(y-b.box.Y1) < touchMM || math.Abs(y-b.box.Y2) < touchMM) {
+			return true
+		}
+	}
+	return false
+}
+
+// checkTerminals wants every terminal with a wire on paper, and a line from
+// each terminal that is part of a joint to a bar of that joint.
+func (r *report) checkTerminals(m *model.Model, all []*sheetMarks, group func(*model.Terminal) int, byName map[string]*model.Terminal) {
+	drawn := map[int]bool{}
+	joined := map[int]bool{}
+	for _, s := range all {
+		for _, j := range s.joints {
+			t := byName[j.name]
+			if t == nil {
+				r.add("joint", "joint %q is not in the model", j.name)
+				continue
+			}
+			joined[group(t)], drawn[t.ID] = true, true
+		}
+	}
+	for _, s := range all {
+		for _, p := range s.pins {
+			t := byName[p.name]
+			if t == nil {
+				r.add("joint", "terminal %q is not in the model", p.name)
+				continue
+			}
+			drawn[t.ID] = true
+			if joined[group(t)] && !s.leadTo(p, t, group, byName) {
+				r.add("lead", "terminal %s has no line to its joint", p.name)
+			}
+		}
+	}
+	for _, t := range m.Terminals {
+		if len(t.Ends) > 0 && !drawn[t.ID] && !(joined[group(t)] && t.Metal != nil) {
+			r.add("missing", "terminal %s is not drawn", full(t))
+		}
+	}
+}
+
+func (s *sheetMarks) leadTo(p pinMark, t *model.Terminal, group func(*model.Terminal) int, byName map[string]*model.Terminal) bool {
+	for _, l := range s.leads {
+		if math.Abs(l.x1-p.x) > touchMM || math.Abs(l.y1-p.y) > touchMM {
+			continue
+		}
+		for _, j := range s.joints {
+			if o := byName[j.name]; o == nil || group(o) != group(t) {
+				continue
+			}
+			for _, b := range j.bars {
+				if math.Abs(b.y1-l.y2) < touchMM && l.x2 > b.x1-touchMM && l.x2 < b.x2+touchMM {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+func full(t *model.Terminal) string {
+	if t.Shown != "" {
+		return t.Shown
+	}
+	if t.Device.Kind.Self {
+		return t.Device.Name
+	}
+	return t.Device.Name + "." + t.Name
+}
+
+// checkNames wants unique ids, title and description.
+func (r *report) checkNames(s *sheetMarks) {
+	for id, n := range s.ids {
+		if n > 1 {
+			r.add("id", "%s is used %d times", id, n)
+		}
+	}
+	if s.title == "" || s.desc == "" {
+		r.add("name", "the sheet has no title or description")
+	}
+}
+
+// checkLines wants wires clear of symbols and of one another.
+func (r *report) checkLines(s *sheetMarks) {
+	for i, w := range s.wires {
+		thin := w.line
+		thin.width = 0.1
+		for _, b := range s.bodies {
+			if thin.box().Overlap(b.box.Grow(-0.15)) > 0 {
+				r.add("through", "wire %s runs through %s", w.number, b.dev)
+			}
+		}
+		for _, o := range s.wires[i+1:] {
+			a, b := w.line.box(), o.line.box()
+			if a.Overlap(b) <= 0.05 {
+				continue
+			}
+			if (w.line.x1 == w.line.x2) == (o.line.x1 == o.line.x2) {
+				// two cables may meet at a bar, so that their ends touch
+				if a.Overlap(b) > 3.5*3.5 || math.Min(a.Y2, b.Y2)-math.Max(a.Y1, b.Y1) > 3.5 {
+					r.add("over", "wire %s lies over wire %s", w.number, o.number)
+				}
+				continue
+			}
+			if inner(w.line, o.line) {
+				r.wireCrossings++
+			}
+		}
+		for _, j := range s.joints {
+			for _, b := range j.bars {
+				x, y := w.line.x1, b.y1
+				if x > b.x1+0.1 && x < b.x2-0.1 && y > math.Min(w.line.y1, w.line.y2)+0.3 && y < math.Max(w.line.y1, w.line.y2)-0.3 {
+					r.barCrossings++
+				}
+			}
+		}
+	}
+	for _, l := range s.leads {
+		thin := l
+		thin.width = 0.1
+		for _, w := range s.wires {
+			if thin.box().Overlap(w.line.box()) > 0.15 {
+				r.add("over", "a line of a device lies over wire %s", w.number)
+			}
+		}
+		for _, b := range s.bodies {
+			if thin.box().Overlap(b.box.Grow(-0.15)) > 0 {
+				r.add("through", "a line of a device runs through %s", b.dev)
+			}
+		}
+	}
+}
+
+// inner reports whether a level and an upright line cross away from their ends.
+func inner(a, b lineMark) bool {
+	if a.x1 != a.x2 {
+		a, b = b, a
+	}
+	return a.x1 > math.Min(b.x1, b.x2)+0.3 && a.x1 < math.Max(b.x1, b.x2)-0.3 && b.y1 > a.y1+0.3 && b.y1 < a.y2-0.3
+}
+
+// checkTexts wants every text readable: inside the frame, tall enough, and on
+// nothing else.
+func (r *report) checkTexts(s *sheetMarks) {
+	frame := scene.Box{X1: 20, Y1: 10, X2: s.width - 10, Y2: s.high - 10}
+	for i, t := range s.texts {
+		least := 2.5
+		if t.inside == "title-block" {
+			least = 2.1
+		}
+		if t.size < least-1e-9 {
+			r.add("size", "%q is %.2f mm", t.text, t.size)
+		}
+		if t.layer != "frame" && !t.box.Inside(frame) {
+			r.add("frame", "%q is outside the frame", t.text)
+		}
+		for _, o := range s.texts[i+1:] {
+			if t.box.Overlap(o.box) > 0.05 {
+				r.add("text", "%q lies over %q", t.text, o.text)
+			}
+		}
+		for _, w := range s.wires {
+			if t.box.Overlap(w.line.box()) > 0.05 {
+				r.add("text", "%q lies over wire %s", t.text, w.number)
+			}
+		}
+		for _, b := range s.bodies {
+			if t.dev != b.dev && t.box.Overlap(b.box) > 0.05 {
+				r.add("text", "%q lies over %s", t.text, b.dev)
+			}
+		}
+		for _, p := range s.pins {
+			if t.box.Overlap(scene.Box{X1: p.x - 0.65, Y1: p.y - 0.65, X2: p.x + 0.65, Y2: p.y + 0.65}) > 0.05 {
+				r.add("text", "%q lies over terminal %s", t.text, p.name)
+			}
+		}
+		for _, j := range s.joints {
+			for _, b := range j.bars {
+				b.width = 0.7
+				if t.box.Overlap(b.box()) > 0.05 {
+					r.add("text", "%q lies over joint %s", t.text, j.name)
+				}
+			}
+		}
+	}
+}
+
+// checkLabels wants the label of each wire nearer to it than to any other.
+func (r *report) checkLabels(s *sheetMarks) {
+	for _, w := range s.wires {
+		labeled := false
+		for _, t := range s.texts {
+			if t.inside != "wl" || t.wire != w.number {
+				continue
+			}
+			own := t.box.Distance(w.line.box())
+			for _, k := range s.wires {
+				if k.number == w.number {
+					own = math.Min(own, t.box.Distance(k.line.box()))
+				}
+			}
+			labeled = labeled || t.box.Distance(w.line.box()) <= 4
+			if own > 4 {
+				r.add("label", "label %q stands %.1f mm from wire %s", t.text, own, w.number)
+			}
+			for _, o := range s.wires {
+				if o.number != w.number && t.box.Distance(o.line.box()) < own-1e-9 {
+					r.add("label", "label %q of wire %s stands nearer to wire %s", t.text, w.number, o.number)
+				}
+			}
+		}
+		if !labeled {
+			r.add("label", "wire %s has no label beside it", w.number)
+		}
+	}
+}
