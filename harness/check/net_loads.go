@@ -31,3 +31,11 @@ func (p *Pass) drawsByNet() *byNet {
 	})
 	return p.draws
 }
+
+func (p *Pass) eachStarter(f func(behind)) {
+	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
+		if w.Starter {
+			f(behind{device: d, index: i, sort: w.Type})
+		}
+	})
+}

@@ -21,12 +21,14 @@ type Pass struct {
 	Sizes   *size.Sizes
 	Profile gauge.Profile
 
-	rule    *Rule
-	found   diag.List
-	ways    *graph
-	draws   *byNet
-	reached *reach // outputs as if on
-	bare    *reach // without outputs
+	rule     *Rule
+	found    diag.List
+	ways     *graph
+	draws    *byNet
+	starters []behind
+	modules  map[*model.Device]int // index of a controller among the relays
+	reached  *reach                // outputs as if on
+	bare     *reach                // without outputs
 }
 
 // Skip names a rule that could not run, and why.

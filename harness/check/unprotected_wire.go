@@ -2,7 +2,6 @@ package check
 
 import (
 	"fmt"
-	"math"
 
 	"legwork/harness/diag"
 	"legwork/harness/model"
@@ -18,42 +17,52 @@ var _ = define(Rule{
 		"Only the starter's own cable goes without, since it carries as much as any fuse would have to. " +
 		"The short wire from the battery to the first fuse is allowed as far as the profile says; " +
 		"on the road a longer one is a note, on a boat a fault. A charge cable without a fuse is common on the road and a warning.",
-	Equation: "on every way from a battery to the wire there is a fuse; length ahead of the first one <= 7 in",
+	Equation: "on every way from a battery to the wire there is a fuse; length ahead of the first one <= 7 in (road, boat)",
 	Figures:  []string{"abyc-feed", "cfr-183-455-place"},
 	Misses:   "Sheathing, which allows a longer unprotected length in some rule-books.",
 	Needs:    States,
-	Run:      unprotectedWire,
+	Bad: `battery G1  cca 540A  grounds-to frame
+lamp    P1  21W  grounds-to frame
+wire 1  G1.+  P1.1  18AWG  4ft
+`,
+	Good: `battery G1  cca 540A  grounds-to frame
+fuse    F1  5A  from G1 6in
+lamp    P1  21W  grounds-to frame
+wire 1  G1.+  F1.1  18AWG  6in
+wire 2  F1.2  P1.1  18AWG  4ft
+`,
+	Run: unprotectedWire,
 })
 
 func unprotectedWire(p *Pass) {
+	open := p.openCircuit()
 	for _, w := range p.Sizes.Wires {
-		g := p.Sizes.Guards[w.Wire.ID]
-		if !math.IsInf(g.RatedA, 1) || w.Wire.Role == model.Strap || starterCable(w.Wire) {
+		if !open.wire[w.Wire.ID] || w.Wire.Role == model.Strap || open.starter[w.Wire.ID] {
 			continue
 		}
-		fuse := firstFuse(w.Wire)
+		far := open.farEnd(w.Wire)
 		switch {
-		case fuse != nil:
-			p.reportDistance(w, fuse)
-		case chargeCable(w.Wire):
-			p.Report(diag.Finding{
-				Severity: diag.Warning, At: w.Wire.At,
-				Msg:    fmt.Sprintf("charge cable %s has no fuse between it and the battery", w.Wire.Number),
-				Detail: "Many road vehicles run it so; a bolt-down fuse at the battery end protects it against a chafed cable.",
-			})
-		default:
+		case open.leads[far.ID]&toUse != 0:
+			g := p.Sizes.Guards[w.Wire.ID]
 			p.Report(diag.Finding{
 				At:     w.Wire.At,
 				Msg:    fmt.Sprintf("wire %s, %s to %s, can be fed from %s without a fuse", w.Wire.Number, w.Wire.From.Shown, w.Wire.To.Shown, g.Source.Name),
 				Detail: "Put a fuse where its current leaves the battery, no larger than the wire carries.",
 			})
+		case isSupply(far) && !isBattery(far):
+			p.Report(diag.Finding{
+				Severity: diag.Warning, At: w.Wire.At,
+				Msg:    fmt.Sprintf("charge cable %s has no fuse between it and the battery", w.Wire.Number),
+				Detail: "Many road vehicles run it so; a bolt-down fuse at the battery end protects it against a chafed cable.",
+			})
+		case protects(far):
+			p.reportDistance(w, far.Device, open.distM[far.ID])
 		}
 	}
 }
 
-// reportDistance judges the wire from the battery to the first fuse.
-func (p *Pass) reportDistance(w size.Wire, fuse *model.Device) {
-	length := w.Conductor.LengthM
+// reportDistance judges the way from the battery to the first fuse.
+func (p *Pass) reportDistance(w size.Wire, fuse *model.Device, length float64) {
 	if fuse.FromM > 0 {
 		length = fuse.FromM
 	}
@@ -66,72 +75,9 @@ func (p *Pass) reportDistance(w size.Wire, fuse *model.Device) {
 	}
 	p.Report(diag.Finding{
 		Severity: sev, At: w.Wire.At,
-		Msg: fmt.Sprintf("%s of wire %s lie ahead of %s, the first fuse; %s is the figure to keep", quantity.LengthText(length, p.Model.Metric),
-			w.Wire.Number, fuse.Name, quantity.LengthText(p.Profile.FirstFuseM, p.Model.Metric)),
+		Msg: fmt.Sprintf("%s without a fuse lie ahead of %s, the first one at the end of wire %s; %s is the figure to keep",
+			quantity.LengthText(length, p.Model.Metric), fuse.Name, w.Wire.Number, quantity.LengthText(p.Profile.FirstFuseM, p.Model.Metric)),
 		Detail: "Move the fuse nearer to the battery, or run the wire in its own sheath away from metal.",
 		Values: []diag.Value{{Name: "unprotected length", Got: length, Limit: p.Profile.FirstFuseM, Unit: "m", Bound: diag.AtMost}},
 	})
-}
-
-// starterCable reports whether a wire leads straight from a source, or
-// through a battery switch, to a starter's supply terminal.
-func starterCable(w *model.Wire) bool {
-	return leadsTo(w, takesStart, func(t *model.Terminal) bool {
-		return isSupply(t) || t.Device.Kind.Switches != nil
-	})
-}
-
-// chargeCable reports whether a wire leads from a machine that charges.
-func chargeCable(w *model.Wire) bool {
-	return leadsTo(w, func(t *model.Terminal) bool { return isSupply(t) && !isBattery(t) }, func(*model.Terminal) bool { return true })
-}
-
-func leadsTo(w *model.Wire, one, other func(*model.Terminal) bool) bool {
-	return one(w.From) && other(w.To) || one(w.To) && other(w.From)
-}
-
-func takesStart(t *model.Terminal) bool {
-	if t.Device.Kind.Draws == nil {
-		return false
-	}
-	for _, d := range t.Device.Kind.Draws(t.Device.Device) {
-		if d.Starter && d.Plus == t.Name {
-			return true
-		}
-	}
-	return false
-}
-
-func isSupply(t *model.Terminal) bool {
-	if t.Device.Kind.Supplies == nil {
-		return false
-	}
-	for _, s := range t.Device.Kind.Supplies(t.Device.Device) {
-		if s.Plus == t.Name {
-			return true
-		}
-	}
-	return false
-}
-
-func isBattery(t *model.Terminal) bool {
-	for _, s := range t.Device.Kind.Supplies(t.Device.Device) {
-		if s.Battery && s.Plus == t.Name {
-			return true
-		}
-	}
-	return false
-}
-
-// firstFuse gives the protective element that a wire from a battery or from a
-// starter's stud leads to, nil for any other wire.
-func firstFuse(w *model.Wire) *model.Device {
-	for _, end := range [][2]*model.Terminal{{w.From, w.To}, {w.To, w.From}} {
-		near, far := end[0], end[1]
-		source := isSupply(near) && isBattery(near) || takesStart(near)
-		if source && far.Device.Kind.Protects != nil {
-			return far.Device
-		}
-	}
-	return nil
 }

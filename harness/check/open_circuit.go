@@ -1,0 +1,166 @@
+package check
+
+import (
+	"math"
+	"slices"
+
+	"legwork/harness/model"
+	"legwork/harness/part"
+)
+
+// What the unfused way on from a terminal comes to.
+type leading uint8
+
+const (
+	toUse leading = 1 << iota // something that uses current, or senses
+	toFuse
+)
+
+// starterShare is the share of a starter's current from which a wire counts
+// as one of its cables: two run side by side at most.
+const starterShare = 0.25
+
+// openCircuit is the part of the harness that a battery can feed without any
+// fuse, as a tree of least length from the batteries' posts.
+type openCircuit struct {
+	wire    []bool // by wire ID: unfused
+	starter []bool // by wire ID: a starter's cable
+	distM   []float64
+	leads   []leading // by terminal ID
+	parent  []int
+	next    [][]openWay
+}
+
+type openWay struct {
+	to      int
+	lengthM float64
+}
+
+func (p *Pass) openCircuit() *openCircuit {
+	n := len(p.Model.Terminals)
+	o := &openCircuit{
+		wire: make([]bool, len(p.Model.Wires)), starter: make([]bool, len(p.Model.Wires)),
+		distM: make([]float64, n), leads: make([]leading, n), parent: make([]int, n), next: make([][]openWay, n),
+	}
+	for _, w := range p.Sizes.Wires {
+		id := w.Wire.ID
+		o.wire[id] = math.IsInf(p.Sizes.Guards[id].RatedA, 1)
+		if !o.wire[id] {
+			continue
+		}
+		o.starter[id] = p.starterCable(w.Wire)
+		length := w.Conductor.LengthM
+		if o.starter[id] {
+			length = 0 // what leaves it begins there
+		}
+		o.join(w.Wire.From, w.Wire.To, length, false)
+	}
+	for _, d := range p.Model.Devices {
+		o.joinInside(d)
+	}
+	o.measure(p.Model)
+	return o
+}
+
+func (o *openCircuit) join(a, b *model.Terminal, lengthM float64, oneWay bool) {
+	if a == nil || b == nil || a.Metal != nil || b.Metal != nil {
+		return
+	}
+	o.next[a.ID] = append(o.next[a.ID], openWay{b.ID, lengthM})
+	if !oneWay {
+		o.next[b.ID] = append(o.next[b.ID], openWay{a.ID, lengthM})
+	}
+}
+
+// joinInside adds the ways through a device that no fuse guards.
+func (o *openCircuit) joinInside(d *model.Device) {
+	for _, t := range d.Terminals {
+		for _, other := range t.Bus {
+			o.join(t, other, 0, true)
+		}
+	}
+	k := d.Kind
+	if k.Switches != nil {
+		for _, c := range k.Switches(d.Device) {
+			o.join(pinOf(d, c.A), pinOf(d, c.B), 0, false)
+		}
+	}
+	if k.Couples != nil {
+		for _, c := range k.Couples(d.Device) {
+			o.join(pinOf(d, c.A), pinOf(d, c.B), 0, false)
+		}
+	}
+	if k.Passes != nil {
+		for _, w := range k.Passes(d.Device) {
+			o.join(pinOf(d, w.A), pinOf(d, w.B), 0, w.OneWay)
+		}
+	}
+}
+
+// measure finds the least unfused length to every terminal, nearest first,
+// and then gathers, farthest first, what each terminal leads to.
+func (o *openCircuit) measure(m *model.Model) {
+	var order []int
+	for i := range o.distM {
+		o.distM[i], o.parent[i] = math.Inf(1), -1
+	}
+	var q lengths
+	for _, t := range m.Terminals {
+		if isBattery(t) {
+			o.distM[t.ID] = 0
+			q.push(lengthTo{0, t.ID})
+		}
+	}
+	for len(q) > 0 {
+		at := q.pop()
+		if at.lengthM > o.distM[at.id] {
+			continue
+		}
+		order = append(order, at.id)
+		for _, w := range o.next[at.id] {
+			if d := at.lengthM + w.lengthM; d < o.distM[w.to] {
+				o.distM[w.to], o.parent[w.to] = d, at.id
+				q.push(lengthTo{d, w.to})
+			}
+		}
+	}
+	for _, id := range slices.Backward(order) {
+		o.leads[id] |= own(m.Terminals[id])
+		if up := o.parent[id]; up >= 0 {
+			o.leads[up] |= o.leads[id]
+		}
+	}
+}
+
+// farEnd is the end of a wire that lies farther from the batteries.
+func (o *openCircuit) farEnd(w *model.Wire) *model.Terminal {
+	if o.parent[w.From.ID] == w.To.ID || o.distM[w.From.ID] > o.distM[w.To.ID] {
+		return w.From
+	}
+	return w.To
+}
+
+// own tells what a terminal itself is to unfused current.
+func own(t *model.Terminal) leading {
+	switch {
+	case protects(t):
+		return toFuse
+	case t.Device.Kind.Joins || isSupply(t) || takesStart(t) || passesOn(t):
+		return 0
+	}
+	return toUse
+}
+
+// starterCable reports whether a wire is a cable of the starter: it lands on
+// its stud straight from a source, or carries its current while it turns.
+func (p *Pass) starterCable(w *model.Wire) bool {
+	if takesStart(w.From) && isSupply(w.To) || takesStart(w.To) && isSupply(w.From) {
+		return true
+	}
+	for _, s := range states(p.Sizes.Hot) {
+		if s.Step.Engine == part.Turning && p.starterA(s) > 0 && math.Abs(s.WireA[w.ID]) >= starterShare*p.starterA(s) {
+			return true
+		}
+	}
+	return false
+}
