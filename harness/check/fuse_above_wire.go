@@ -2,7 +2,6 @@ package check
 
 import (
 	"fmt"
-	"strings"
 
 	"legwork/gauge"
 	"legwork/harness/diag"
@@ -25,8 +24,20 @@ var _ = define(Rule{
 	Figures:  []string{"ampacity-33cfr183", "cfr-183-455-rating"},
 	Misses:   "A fuse that somebody swaps for a bigger one.",
 	Needs:    States,
+	Bad: `battery G1  cca 540A  grounds-to frame
+fuse    F1  40A  from G1 6in
+lamp    P1  21W  grounds-to frame
+wire 1  G1.+  F1.1  8AWG   6in
+wire 2  F1.2  P1.1  14AWG  4ft
+`,
+	Good: `battery G1  cca 530A  grounds-to frame
+fuse    F1  30A  from G1 6in
+lamp    P1  21W  grounds-to frame
+wire 1  G1.+  F1.1  8AWG   6in
+wire 2  F1.2  P1.1  14AWG  4ft
+`,
 	Run: func(p *Pass) {
-		p.failing("protection", func(w size.Wire, l gauge.Limit) {
+		p.failing(gauge.FloorProtection, func(w size.Wire, l gauge.Limit) {
 			g := p.Sizes.Guards[w.Wire.ID]
 			f := diag.Finding{
 				At: sizeSpan(w),
@@ -42,28 +53,6 @@ var _ = define(Rule{
 				f.Related = append(f.Related, diag.Related{At: g.Fuse.At, Msg: "the fuse"})
 			}
 			p.Report(f)
-		})
-	},
-})
-
-var _ = define(Rule{
-	ID:       "short-outlasts-wire",
-	Severity: diag.Danger,
-	Title:    "A short at a wire's far end heats it past its limit before the fuse opens.",
-	Why: "A fuse opens fast only if enough current flows. At the end of a long thin wire a short may draw so little " +
-		"that the fuse takes seconds, and the wire takes the heat meanwhile. Use a smaller fuse or a thicker wire.",
-	Equation: "I^2 t <= (k S)^2, with the longest time the fuse may take at that current",
-	Figures:  []string{"adiabatic-k"},
-	Misses:   "A short through rust or a wet plug, which draws less than a dead short.",
-	Needs:    States,
-	Run: func(p *Pass) {
-		p.failing("short circuit", func(w size.Wire, l gauge.Limit) {
-			p.Report(diag.Finding{
-				At: sizeSpan(w),
-				Msg: fmt.Sprintf("a short at the end of wire %s draws %.0f A, too little for %s to open before %s overheats", w.Wire.Number,
-					w.Judgement.Case.ShortA, strings.TrimSpace(w.Judgement.Case.FuseName), w.Conductor.Size.Name),
-				Values: []diag.Value{{Name: l.Name, Got: l.Got, Limit: l.Asked, Unit: l.Unit, Bound: diag.AtLeast}},
-			})
 		})
 	},
 })

@@ -19,8 +19,46 @@ var _ = define(Rule{
 	Figures:  []string{"ampacity-33cfr183"},
 	Misses:   "Heat from an exhaust nearby that the place's temperature does not tell; current of a few seconds, such as cranking.",
 	Needs:    States,
+	Bad: `place   bay   60C
+place   dash  40C
+leg     bay  dash  4ft
+battery G1  cca 540A  at bay  grounds-to frame
+fuse    F1  60A  bolt-down  at bay  from G1 6in
+box     A2  at bay
+  bus BAT  F2.1 F3.1 F4.1
+fuse    F2  20A  in A2
+fuse    F3  20A  in A2
+fuse    F4  20A  in A2
+heater  R1  draws 17.5A 13.5V  at dash  grounds-to frame
+heater  R2  draws 17.5A 13.5V  at dash  grounds-to frame
+heater  R3  draws 17.5A 13.5V  at dash  grounds-to frame
+wire 1  G1.+  F1.1    6AWG
+wire 2  F1.2  A2.BAT  6AWG
+wire 3  F2.2  R1.1    18AWG
+wire 4  F3.2  R2.1    16AWG
+wire 5  F4.2  R3.1    16AWG
+`,
+	Good: `place   bay   60C
+place   dash  40C
+leg     bay  dash  4ft
+battery G1  cca 540A  at bay  grounds-to frame
+fuse    F1  60A  bolt-down  at bay  from G1 6in
+box     A2  at bay
+  bus BAT  F2.1 F3.1 F4.1
+fuse    F2  20A  in A2
+fuse    F3  20A  in A2
+fuse    F4  20A  in A2
+heater  R1  draws 17.5A 13.5V  at dash  grounds-to frame
+heater  R2  draws 17.5A 13.5V  at dash  grounds-to frame
+heater  R3  draws 17.5A 13.5V  at dash  grounds-to frame
+wire 1  G1.+  F1.1    6AWG
+wire 2  F1.2  A2.BAT  6AWG
+wire 3  F2.2  R1.1    16AWG
+wire 4  F3.2  R2.1    16AWG
+wire 5  F4.2  R3.1    16AWG
+`,
 	Run: func(p *Pass) {
-		p.failing("ampacity", func(w size.Wire, l gauge.Limit) {
+		p.failing(gauge.FloorAmpacity, func(w size.Wire, l gauge.Limit) {
 			p.Report(diag.Finding{
 				At: sizeSpan(w),
 				Msg: fmt.Sprintf("wire %s carries %s in %s; %s is good for %s there", w.Wire.Number,

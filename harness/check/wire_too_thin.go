@@ -18,13 +18,46 @@ var _ = define(Rule{
 	Figures:  []string{"smallest-wire"},
 	Misses:   "Wire in a moving part (door, lid, steering) wants fine strands and more copper.",
 	Needs:    States,
+	Bad: `place   dash  30C
+place   door  30C
+leg     dash  door  3ft
+battery G1  at dash  grounds-to frame
+fuse    F1  3A  at dash  from G1 6in
+lamp    P1  3W  at door  grounds-to frame
+wire 1  G1.+  F1.1  14AWG  6in
+wire 2  F1.2  P1.1  22AWG
+`,
+	Good: `place   dash  30C
+place   door  30C
+leg     dash  door  3ft
+battery G1  at dash  grounds-to frame
+fuse    F1  3A  at dash  from G1 6in
+lamp    P1  3W  at door  grounds-to frame
+wire 1  G1.+  F1.1  14AWG  6in
+wire 2  F1.2  P1.1  20AWG
+`,
 	Run: func(p *Pass) {
-		p.failing("mechanical", func(w size.Wire, l gauge.Limit) {
+		p.failing(gauge.FloorMechanical, func(w size.Wire, l gauge.Limit) {
 			p.Report(diag.Finding{
 				At:     sizeSpan(w),
-				Msg:    fmt.Sprintf("wire %s is %s; the least for its place is %.2f mm2", w.Wire.Number, w.Conductor.Size.Name, l.Asked),
+				Msg:    fmt.Sprintf("wire %s is %s; the least for its place is %s", w.Wire.Number, w.Conductor.Size.Name, leastName(p.Profile, w)),
 				Values: []diag.Value{{Name: "area", Got: l.Got, Limit: l.Asked, Unit: "mm2", Bound: diag.AtLeast}},
 			})
 		})
 	},
 })
+
+// leastName names the smallest size that a wire's place allows.
+func leastName(p gauge.Profile, w size.Wire) string {
+	least := p.Dry
+	switch c := w.Judgement.Case; {
+	case c.Single:
+		least = p.Alone
+	case c.Wet:
+		least = p.Wet
+	}
+	if w.Conductor.Size.Metric {
+		return fmt.Sprintf("%g mm2", least.MM2)
+	}
+	return gauge.AWGName(least.AWG)
+}
