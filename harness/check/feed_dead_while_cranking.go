@@ -24,57 +24,116 @@ var _ = define(Rule{
 	Equation: "volts across the load in crank < 1 V, and more in another step",
 	Misses:   "A load that never has volts is told of by load-without-feed, or by what commands it.",
 	Needs:    States,
-	Bad: `battery G1  cca 540A  grounds-to frame
-starter M1  draws 160A  grounds-to frame
-fuse F1  5A  from G1 6in
-switch S2  closed when crank
+	Bad: `battery   G1  cca 540A  grounds-to frame
+starter   M1  draws 160A  grounds-to frame
+fuse      F1  15A  from G1 6in
+keyswitch S1
+  off
+  run    B ACC IGN
+  gap    B ACC
+  crank  B ST
+module    A1
+  IGN  feed 1A  when run, crank
+  GND  ground
+stud      E1  on frame  M6
+wire 1  G1.+    F1.1    14AWG  6in
+wire 2  F1.2    S1.B    14AWG  2ft
+wire 3  S1.ACC  A1.IGN  18AWG  2ft
+wire 4  A1.GND  E1      18AWG  2ft
+wire 5  G1.+    M1.B    2AWG   2ft
+wire 6  S1.ST   M1.S    14AWG  2ft
+`,
+	Good: `battery   G1  cca 540A  grounds-to frame
+starter   M1  draws 160A  grounds-to frame
+fuse      F1  15A  from G1 6in
 keyswitch S1
   off
   run    B ACC IGN
   gap    B IGN
-  crank  B IGN
-module A1
+  crank  B IGN ST
+module    A1
   IGN  feed 1A  when run, crank
   GND  ground
-stud E1 on frame M6
-wire 1  G1.+   F1.1    14AWG  6in
-wire 2  F1.2   S1.B    14AWG  2ft
-wire 3  S1.ACC A1.IGN  18AWG  2ft
-wire 4  A1.GND E1      18AWG  2ft
-wire 5  G1.+   M1.B    2AWG   2ft
-wire 6  F1.2   S2.1    18AWG  2ft
-wire 7  S2.2   M1.S    18AWG  2ft
-`,
-	Good: `battery G1  cca 540A  grounds-to frame
+stud      E1  on frame  M6
+wire 1  G1.+    F1.1    14AWG  6in
+wire 2  F1.2    S1.B    14AWG  2ft
+wire 3  S1.IGN  A1.IGN  18AWG  2ft
+wire 4  A1.GND  E1      18AWG  2ft
+wire 5  G1.+    M1.B    2AWG   2ft
+wire 6  S1.ST   M1.S    14AWG  2ft
 `,
 	Run: feedDeadWhileCranking,
 })
 
 func feedDeadWhileCranking(p *Pass) {
+	told := map[*model.Device]bool{}
 	p.eachDraw(func(d *model.Device, _ int, w part.Draw) {
 		for _, s := range states(p.Sizes.Hot) {
-			if s.Step.Engine != part.Turning || !mustWork(w, s.Step.ID) {
-				continue
+			if s.Step.Engine == part.Turning && mustWork(w, s.Step.ID) && !told[d] {
+				told[d] = p.reportDead(s, d, w)
 			}
-			volts, ok := across(s, d, w.Plus, w.Minus)
-			if ok && volts >= deadBelowV {
-				continue
-			}
-			best, alive := bestVolts(p.Sizes.Hot, d, w)
-			if alive == nil {
-				continue
-			}
-			p.Report(diag.Finding{
-				At: w.At,
-				Msg: fmt.Sprintf("%s has no volts in %s (%s), but %s in %s", shown(d, w.Plus), s.Step.Name,
-					quantity.Text(volts, quantity.Voltage), quantity.Text(best, quantity.Voltage), alive.Step.Name),
-				Detail:  "Feed it from a contact that the key keeps closed in run and in start.",
-				Values:  []diag.Value{{Name: "volts in " + s.Step.Name, Got: volts, Limit: deadBelowV, Unit: "V", Bound: diag.AtLeast}},
-				Related: feedingWires(d, w.Plus),
-			})
-			return
 		}
 	})
+	p.deadOnOutputs(told)
+}
+
+// reportDead reports a load that has no volts in a step but has some in
+// another; it gives whether it did.
+func (p *Pass) reportDead(s *solve.State, d *model.Device, w part.Draw) bool {
+	volts, ok := feedV(s, d, w)
+	best, alive := bestVolts(p.Sizes.Hot, d, w)
+	if ok && volts >= deadBelowV || alive == nil {
+		return false
+	}
+	p.Report(diag.Finding{
+		At: w.At,
+		Msg: fmt.Sprintf("%s has no volts in %s, but %s in %s", shown(d, w.Plus), s.Step.Name,
+			quantity.Text(best, quantity.Voltage), alive.Step.Name),
+		Detail:  "Feed it from a contact that the key keeps closed in run and in start.",
+		Values:  []diag.Value{{Name: "volts in " + s.Step.Name, Got: volts, Limit: deadBelowV, Unit: "V", Bound: diag.AtLeast}},
+		Related: feedingWires(d, w.Plus),
+	})
+	return true
+}
+
+// deadOnOutputs looks at what a live controller commands while the starter
+// turns: the load or coil on that output needs its other side alive as well.
+func (p *Pass) deadOnOutputs(told map[*model.Device]bool) {
+	at := p.drivers()
+	for _, u := range p.uses() {
+		if u.device.Kind.Drives != nil || told[u.device] {
+			continue
+		}
+		for _, pin := range []string{u.plus, u.minus} {
+			for _, o := range at[p.netOf(u.device, pin)] {
+				told[u.device] = told[u.device] || p.deadOn(u, o)
+			}
+		}
+	}
+}
+
+func (p *Pass) deadOn(u use, o driver) bool {
+	w := part.Draw{Plus: u.plus, Minus: u.minus, EitherWay: true, At: u.at}
+	for _, s := range states(p.Sizes.Hot) {
+		if s.Step.Engine == part.Turning && o.Steps.Has(s.Step.ID) && p.alive(s, o.device) {
+			return p.reportDead(s, u.device, w)
+		}
+	}
+	return false
+}
+
+// alive reports whether a controller works in a step.
+func (p *Pass) alive(s *solve.State, d *model.Device) bool {
+	if p.modules == nil {
+		p.modules = map[*model.Device]int{}
+		for i, r := range p.Sizes.Hot.Relays {
+			if r.Kind == part.AliveState {
+				p.modules[r.Device] = i
+			}
+		}
+	}
+	i, ok := p.modules[d]
+	return ok && s.Relay[i].On
 }
 
 // mustWork reports whether a load has to be fed in a step: because its feed
@@ -95,7 +154,7 @@ func mustWork(w part.Draw, step int) bool {
 // starter; state is nil where it has none anywhere.
 func bestVolts(h *solve.History, d *model.Device, w part.Draw) (best float64, state *solve.State) {
 	for _, s := range states(h) {
-		if v, ok := across(s, d, w.Plus, w.Minus); ok && !cranking(s) && v >= deadBelowV && v > best {
+		if v, ok := feedV(s, d, w); ok && !cranking(s) && v >= deadBelowV && v > best {
 			best, state = v, s
 		}
 	}

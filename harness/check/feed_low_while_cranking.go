@@ -23,12 +23,51 @@ var _ = define(Rule{
 	Why: "The battery sags under the starter, and what is left loses more in key, fuse, wire and ground. " +
 		"A controller under its least volts restarts in mid-crank, and a pump under its own delivers too little. " +
 		"The steady crank is judged with a warm battery and hot copper (a fault) and with a weak cold battery (a warning). " +
-		"The first pull of the starter is deeper but over in 15 to 40 ms: a module that bridges 40 ms does not notice it, one that bridges 15 may (a warning).",
+		"The first pull of the starter is deeper but over in 15 to 40 ms: a module that bridges 40 ms does not notice it, one that bridges 15 may (a warning). " +
+		"Where the draft gives a module no least volts, half the system's are taken, and falling under them in the first pull is a warning.",
 	Equation: "volts across the load in crank >= the volts it states; in engage, time bridged >= 40 ms",
 	Figures:  []string{"engage"},
 	Misses:   "A load that states no least volts is not judged. Sag from a battery with a bad cell is worse than that of the stated rating.",
 	Needs:    States,
-	Run:      feedLowWhileCranking,
+	Bad: `battery   G1  cca 540A  grounds-to frame
+starter   M1  draws 160A  grounds-to frame
+fuse      F1  15A  from G1 6in
+keyswitch S1
+  off
+  run    B IGN
+  gap    B IGN
+  crank  B IGN ST
+module    A1
+  IGN  feed 1A  above 11V  holds 50ms  when run, crank
+  GND  ground
+stud      E1  on frame  M6
+wire 1  G1.+    F1.1    14AWG  6in
+wire 2  F1.2    S1.B    14AWG  2ft
+wire 3  S1.IGN  A1.IGN  18AWG  2ft
+wire 4  A1.GND  E1      18AWG  2ft
+wire 5  G1.+    M1.B    2AWG   2ft
+wire 6  S1.ST   M1.S    14AWG  2ft
+`,
+	Good: `battery   G1  cca 540A  grounds-to frame
+starter   M1  draws 160A  grounds-to frame
+fuse      F1  15A  from G1 6in
+keyswitch S1
+  off
+  run    B IGN
+  gap    B IGN
+  crank  B IGN ST
+module    A1
+  IGN  feed 1A  above 7V  holds 50ms  when run, crank
+  GND  ground
+stud      E1  on frame  M6
+wire 1  G1.+    F1.1    14AWG  6in
+wire 2  F1.2    S1.B    14AWG  2ft
+wire 3  S1.IGN  A1.IGN  18AWG  2ft
+wire 4  A1.GND  E1      18AWG  2ft
+wire 5  G1.+    M1.B    2AWG   2ft
+wire 6  S1.ST   M1.S    14AWG  2ft
+`,
+	Run: feedLowWhileCranking,
 })
 
 func feedLowWhileCranking(p *Pass) {
@@ -47,7 +86,7 @@ func (p *Pass) lowWhileTurning(d *model.Device, w part.Draw, h *solve.History, s
 			continue
 		}
 		for _, n := range w.Needs {
-			volts, ok := across(s, d, w.Plus, w.Minus)
+			volts, ok := feedV(s, d, w)
 			if !n.Steps.Has(s.Step.ID) || !ok || volts < deadBelowV || volts >= n.Volts {
 				continue
 			}
@@ -72,16 +111,15 @@ func (p *Pass) shortAtFirstPull() {
 		if s.Step.Engine != part.Locked {
 			continue
 		}
-		for i, r := range h.Relays {
+		for _, r := range h.Relays {
 			low, needed := lowFeed(s, r)
-			if r.Kind != part.AliveState || low == nil || r.HoldsS >= pullLongestS {
+			if r.Kind != part.AliveState || low == nil || r.HoldsS >= pullLongestS || !p.worksWhileTurning(r.Device) {
 				continue
 			}
 			sev := diag.Warning
-			if r.HoldsS < pullShortestS {
+			if r.HoldsS < pullShortestS && stated(r.Device, needed.Plus) {
 				sev = diag.Fault
 			}
-			_ = i
 			p.Report(diag.Finding{
 				Severity: sev, At: r.Device.At,
 				Msg: fmt.Sprintf("%s has %s at %s in %s, under %s, and bridges %s of up to 40 ms", r.Device.Name,
@@ -93,6 +131,17 @@ func (p *Pass) shortAtFirstPull() {
 			})
 		}
 	}
+}
+
+// stated reports whether the draft gives the least volts of a feed; half the
+// system's volts, taken without, are no ground for more than a warning.
+func stated(d *model.Device, feed string) bool {
+	for _, w := range d.Kind.Draws(d.Device) {
+		if w.Plus == feed {
+			return len(w.Needs) > 0
+		}
+	}
+	return false
 }
 
 // lowFeed gives the volts of the first feed of a module that is under its

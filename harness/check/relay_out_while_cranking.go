@@ -21,7 +21,59 @@ var _ = define(Rule{
 	Figures:  []string{"relay-pull-in", "relay-coil-rise", "relay-temperature"},
 	Misses:   "A relay that was in before the starter drew its current only has to hold; how low it holds is in no sheet.",
 	Needs:    States,
-	Run:      relayOutWhileCranking,
+	Bad: `place     bay  85C
+battery   G1  cca 400A  at bay  grounds-to frame
+starter   M1  draws 160A  at bay  grounds-to frame
+fuse      F1  20A  at bay  from G1 6in
+keyswitch S1  at bay
+  off
+  run    B IGN
+  gap    B IGN
+  crank  B IGN ST
+relay     K1  coil 85ohm  pull-in 7.5V 8.5V  at bay  suppress resistor
+module    A1  at bay
+  IGN   feed 1A  holds 50ms  when run, crank
+  PUMP  low-side 0.5A  when crank-only
+  GND   ground
+splice    J1  at bay
+stud      E1  on frame  at bay  M6
+wire 1  G1.+    F1.1     14AWG   6in
+wire 2  F1.2    S1.B     14AWG   2ft
+wire 3  S1.IGN  J1       14AWG   1ft
+wire 4  J1      A1.IGN   14AWG   1ft
+wire 5  J1      K1.86    14AWG   2ft
+wire 6  K1.85   A1.PUMP  14AWG   2ft
+wire 7  A1.GND  E1       18AWG   2ft
+wire 8  G1.+    M1.B     2/0AWG  2ft
+wire 9  S1.ST   M1.S     14AWG   2ft
+`,
+	Good: `place     bay  85C
+battery   G1  cca 400A  at bay  grounds-to frame
+starter   M1  draws 160A  at bay  grounds-to frame
+fuse      F1  20A  at bay  from G1 6in
+keyswitch S1  at bay
+  off
+  run    B IGN
+  gap    B IGN
+  crank  B IGN ST
+relay     K1  coil 85ohm  pull-in 5V 6.5V  at bay  suppress resistor
+module    A1  at bay
+  IGN   feed 1A  holds 50ms  when run, crank
+  PUMP  low-side 0.5A  when crank-only
+  GND   ground
+splice    J1  at bay
+stud      E1  on frame  at bay  M6
+wire 1  G1.+    F1.1     14AWG   6in
+wire 2  F1.2    S1.B     14AWG   2ft
+wire 3  S1.IGN  J1       14AWG   1ft
+wire 4  J1      A1.IGN   14AWG   1ft
+wire 5  J1      K1.86    14AWG   2ft
+wire 6  K1.85   A1.PUMP  14AWG   2ft
+wire 7  A1.GND  E1       18AWG   2ft
+wire 8  G1.+    M1.B     2/0AWG  2ft
+wire 9  S1.ST   M1.S     14AWG   2ft
+`,
+	Run: relayOutWhileCranking,
 })
 
 func relayOutWhileCranking(p *Pass) {

@@ -2,8 +2,10 @@ package check
 
 import (
 	"fmt"
+	"slices"
 
 	"legwork/harness/diag"
+	"legwork/harness/model"
 	"legwork/harness/part"
 	"legwork/harness/quantity"
 )
@@ -17,9 +19,47 @@ var _ = define(Rule{
 		"and loses the first revolutions or the whole start. " +
 		"Feed it from a contact that stays closed through the gap, or join run and start with diodes.",
 	Equation: "time bridged >= time that the key is between its contacts",
-	Misses:   "Bounce of worn contacts. A gap that the draft does not state is taken as 50 ms between the contacts that run and crank share.",
+	Misses:   "A controller that neither has to be fed nor has an output to work while the starter turns is not judged. Bounce of worn contacts. A gap that the draft does not state is taken as 50 ms between the contacts that run and crank share.",
 	Needs:    States,
-	Run:      restartInKeyGap,
+	Bad: `battery   G1  cca 540A  grounds-to frame
+starter   M1  draws 160A  grounds-to frame
+fuse      F1  15A  from G1 6in
+keyswitch S1
+  off
+  run    B IGN
+  gap    B  lasts 50ms
+  crank  B IGN ST
+module    A1
+  IGN  feed 1A  holds 20ms  when run, crank
+  GND  ground
+stud      E1  on frame  M6
+wire 1  G1.+    F1.1    14AWG  6in
+wire 2  F1.2    S1.B    14AWG  2ft
+wire 3  S1.IGN  A1.IGN  18AWG  2ft
+wire 4  A1.GND  E1      18AWG  2ft
+wire 5  G1.+    M1.B    2AWG   2ft
+wire 6  S1.ST   M1.S    14AWG  2ft
+`,
+	Good: `battery   G1  cca 540A  grounds-to frame
+starter   M1  draws 160A  grounds-to frame
+fuse      F1  15A  from G1 6in
+keyswitch S1
+  off
+  run    B IGN
+  gap    B IGN  lasts 50ms
+  crank  B IGN ST
+module    A1
+  IGN  feed 1A  holds 20ms  when run, crank
+  GND  ground
+stud      E1  on frame  M6
+wire 1  G1.+    F1.1    14AWG  6in
+wire 2  F1.2    S1.B    14AWG  2ft
+wire 3  S1.IGN  A1.IGN  18AWG  2ft
+wire 4  A1.GND  E1      18AWG  2ft
+wire 5  G1.+    M1.B    2AWG   2ft
+wire 6  S1.ST   M1.S    14AWG  2ft
+`,
+	Run: restartInKeyGap,
 })
 
 func restartInKeyGap(p *Pass) {
@@ -29,16 +69,38 @@ func restartInKeyGap(p *Pass) {
 			continue
 		}
 		for i, r := range h.Relays {
-			if r.Kind != part.AliveState || !s.Relay[i].Lost {
+			if r.Kind != part.AliveState || !s.Relay[i].Lost || !p.worksWhileTurning(r.Device) {
 				continue
+			}
+			bridges := "nothing"
+			if r.HoldsS > 0 {
+				bridges = quantity.Text(r.HoldsS, quantity.Time)
 			}
 			p.Report(diag.Finding{
 				At: r.Device.At,
 				Msg: fmt.Sprintf("%s restarts in the key gap: it is without a feed for %s and bridges %s", r.Device.Name,
-					quantity.Text(s.Step.LastS, quantity.Time), quantity.Text(r.HoldsS, quantity.Time)),
+					quantity.Text(s.Step.LastS, quantity.Time), bridges),
 				Detail: "Take its feed from a contact that the gap keeps closed, or state how long it bridges a loss (holds).",
 				Values: []diag.Value{{Name: "bridges", Got: 1000 * r.HoldsS, Limit: 1000 * s.Step.LastS, Unit: "ms", Bound: diag.AtLeast}},
 			})
 		}
 	}
+}
+
+// worksWhileTurning reports whether a device has to be fed, or has an output
+// to work, in a step in which the starter turns.
+func (p *Pass) worksWhileTurning(d *model.Device) bool {
+	for i := range p.Model.Steps {
+		s := &p.Model.Steps[i]
+		if s.Engine != part.Turning {
+			continue
+		}
+		if d.Kind.Draws != nil && slices.ContainsFunc(d.Kind.Draws(d.Device), func(w part.Draw) bool { return mustWork(w, s.ID) }) {
+			return true
+		}
+		if d.Kind.Drives != nil && slices.ContainsFunc(d.Kind.Drives(d.Device), func(o part.Output) bool { return o.Steps.Has(s.ID) }) {
+			return true
+		}
+	}
+	return false
 }
