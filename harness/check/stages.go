@@ -6,6 +6,13 @@ import "legwork/harness/diag"
 // declared here so that they are explained, accepted and listed like any other.
 
 var _ = define(Rule{
+	ID: "draft-unreadable", Severity: diag.Fault, Stage: Drafted,
+	Title:  "The file of a draft can't be read.",
+	Why:    "It does not exist, is no plain file, or is larger than 16 MB. Nothing of it was looked at.",
+	Misses: "Nothing: a file that was read in part is not judged.",
+})
+
+var _ = define(Rule{
 	ID: "draft-syntax", Severity: diag.Fault, Stage: Drafted,
 	Title:  "A line of the draft can't be read.",
 	Why:    "A draft is one statement a line; a deeper-indented line belongs to the line above. The message says what was expected at the caret. Every mistake of the file is told in one run.",
@@ -80,20 +87,6 @@ var _ = define(Rule{
 	Title:  "No legs lead from one end of a wire to the other.",
 	Why:    "The two ends lie at places that no chain of legs joins, so the length is not known and 10 ft are assumed. Add the missing leg, or give the wire its length.",
 	Misses: "A way that exists on paper but not in the vehicle.",
-})
-
-var _ = define(Rule{
-	ID: "relay-chatter", Severity: diag.Fault, Stage: Solved,
-	Title:  "Relays pull in and let go for ever.",
-	Why:    "When a relay closes, its own load takes so much of the volts that its coil lets go, the volts come back, and it closes again: the clicking starter. Feed the coil from a stronger place than the load, or mend the weak one.",
-	Misses: "Chatter of worn contacts and of springs, which no d.c. model shows.",
-})
-
-var _ = define(Rule{
-	ID: "load-collapses", Severity: diag.Fault, Stage: Solved,
-	Title:  "A load asks for more power than its feed can give.",
-	Why:    "A load that draws constant power takes more current the less volts it has. Past a point no volts satisfy both it and its wires: it drops out.",
-	Misses: "Regulators that limit their own current.",
 })
 
 var _ = define(Rule{
