@@ -2,6 +2,7 @@ package check
 
 import (
 	"fmt"
+	"slices"
 
 	"legwork/harness/diag"
 	"legwork/harness/model"
@@ -18,9 +19,42 @@ var _ = define(Rule{
 		"A coil that only hand contacts switch is a note: its spark wears the contact.",
 	Equation: "across the coil there is a resistor, a diode or a zener, or its driver clamps",
 	Figures:  []string{"suppress-peak"},
-	Misses:   "A suppressor that is too slow for the job: a plain diode makes a relay let go five to ten times slower.",
-	Needs:    Model,
-	Run:      coilWithoutSuppression,
+	Misses: "A suppressor that is too slow for the job: a plain diode makes a relay let go five to ten times slower. " +
+		"A controller output with a further switch between it and the coil.",
+	Needs: Model,
+	Bad: `battery G1  grounds-to frame
+fuse    F1  10A  from G1 6in
+relay   K1
+module  A1
+  BAT   feed 0.4A  asleep 2mA
+  PUMP  low-side 0.5A  when running
+  GND   ground
+splice  J1
+stud    E1  on frame  M6
+wire 1  G1.+    F1.1     6in
+wire 2  F1.2    J1       1ft
+wire 3  J1      A1.BAT   1ft
+wire 4  J1      K1.86    1ft
+wire 5  K1.85   A1.PUMP  1ft
+wire 6  A1.GND  E1       1ft
+`,
+	Good: `battery G1  grounds-to frame
+fuse    F1  10A  from G1 6in
+relay   K1  suppress resistor
+module  A1
+  BAT   feed 0.4A  asleep 2mA
+  PUMP  low-side 0.5A  when running
+  GND   ground
+splice  J1
+stud    E1  on frame  M6
+wire 1  G1.+    F1.1     6in
+wire 2  F1.2    J1       1ft
+wire 3  J1      A1.BAT   1ft
+wire 4  J1      K1.86    1ft
+wire 5  K1.85   A1.PUMP  1ft
+wire 6  A1.GND  E1       1ft
+`,
+	Run: coilWithoutSuppression,
 })
 
 func coilWithoutSuppression(p *Pass) {
@@ -30,12 +64,17 @@ func coilWithoutSuppression(p *Pass) {
 		if d.Kind.Kicks == nil {
 			continue
 		}
+		starter := isStarter(d)
 		for _, k := range d.Kind.Kicks(d.Device) {
 			a, b := pinOf(d, k.A), pinOf(d, k.B)
 			if k.Suppressed != "" || a == nil || b == nil || clamped[pair(p.Nets.Of[a.ID], p.Nets.Of[b.ID])] {
 				continue
 			}
-			p.reportKick(d, k, append(drivers[p.Nets.Of[a.ID]], drivers[p.Nets.Of[b.ID]]...))
+			by := slices.Concat(drivers[p.Nets.Of[a.ID]], drivers[p.Nets.Of[b.ID]])
+			if starter && len(by) == 0 {
+				continue // its windings lie across the motor, which takes the kick
+			}
+			p.reportKick(d, k, by)
 		}
 	}
 }
@@ -101,6 +140,10 @@ func (p *Pass) clampedNets() map[[2]int]bool {
 		}
 	}
 	return nets
+}
+
+func isStarter(d *model.Device) bool {
+	return slices.ContainsFunc(d.Terminals, takesStart)
 }
 
 func pair(a, b int) [2]int { return [2]int{min(a, b), max(a, b)} }

@@ -26,7 +26,7 @@ var _ = define(Rule{
 	Misses:   "Inrush against the make rating, and the life that a hard-worked contact has left. What flows only while the starter turns is not judged.",
 	Needs:    States,
 	Bad: `battery G1  cca 540A  grounds-to frame
-fuse    F1  40A  from G1 6in
+fuse    F1  40A  bolt-down  from G1 6in
 fuse    F2  5A
 switch  S1  closed when running
 relay   K1  contact 30A  motor 17A  suppress resistor
@@ -42,7 +42,7 @@ wire 7  S1.2   K1.86  18AWG  2ft
 wire 8  K1.85  E1     18AWG  1ft
 `,
 	Good: `battery G1  cca 540A  grounds-to frame
-fuse    F1  40A  from G1 6in
+fuse    F1  40A  bolt-down  from G1 6in
 fuse    F2  5A
 switch  S1  closed when running
 relay   K1  contact 40A  motor 25A  suppress resistor

@@ -23,12 +23,39 @@ var _ = define(Rule{
 	Figures:  []string{"drop-3", "drop-10"},
 	Misses:   "Corroded and loose contacts. While the starter turns, feed-low-while-cranking judges by volts instead.",
 	Needs:    States,
-	Run:      dropOverLimit,
+	Bad: `battery G1  cca 540A  grounds-to frame
+fuse    F1  10A  from G1 6in
+motor   M1  draws 7A 13.5V
+stud    E1  on frame  M6
+wire 1  G1.+  F1.1  14AWG  6in
+wire 2  F1.2  M1.+  18AWG  20ft
+wire 3  M1.-  E1    18AWG  3ft
+`,
+	Good: `battery G1  cca 540A  grounds-to frame
+fuse    F1  10A  from G1 6in
+motor   M1  draws 7A 13.5V
+stud    E1  on frame  M6
+wire 1  G1.+  F1.1  14AWG  6in
+wire 2  F1.2  M1.+  12AWG  20ft
+wire 3  M1.-  E1    18AWG  3ft
+`,
+	Run: dropOverLimit,
 })
 
+// loadOf names one load of the model.
+type loadOf struct {
+	device *model.Device
+	draw   int
+}
+
 func dropOverLimit(p *Pass) {
+	paths := map[loadOf][]size.Path{}
+	for _, path := range p.Sizes.Drops() {
+		l := loadOf{path.Device, path.Draw}
+		paths[l] = append(paths[l], path)
+	}
 	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
-		worst, ok := p.worstDrop(d, i, w)
+		worst, ok := worstDrop(paths[loadOf{d, i}], w)
 		if !ok {
 			return
 		}
@@ -49,10 +76,10 @@ func dropOverLimit(p *Pass) {
 
 // worstDrop gives the path of a load that is farthest over its limit; ok is
 // false where every path keeps it, usual contacts included.
-func (p *Pass) worstDrop(d *model.Device, i int, w part.Draw) (worst size.Path, ok bool) {
+func worstDrop(paths []size.Path, w part.Draw) (worst size.Path, ok bool) {
 	most := 0.0
-	for _, path := range p.Sizes.Drops() {
-		if path.Device != d || path.Draw != i || path.Step.Engine == part.Turning && !w.Starter {
+	for _, path := range paths {
+		if path.Step.Engine == part.Turning && !w.Starter {
 			continue
 		}
 		over := path.DropV - path.LimitV

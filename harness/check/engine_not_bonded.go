@@ -24,7 +24,32 @@ var _ = define(Rule{
 	Equation: "a conductor leads from the metal to the battery's negative post, and carries in crank at most 3 x its ampacity",
 	Misses:   "Paint, rust and loose bolts under a ring.",
 	Needs:    States,
-	Run:      engineNotBonded,
+	Bad: `metal   block
+metal   frame
+battery G1  cca 540A  grounds-to frame
+starter M1  draws 160A  grounds-to block
+fuse    F1  20A  from G1 6in
+switch  S1  closed when crank
+wire 1  G1.+  M1.B  2AWG   2ft
+wire 2  G1.+  F1.1  14AWG  6in
+wire 3  F1.2  S1.1  14AWG  2ft
+wire 4  S1.2  M1.S  14AWG  2ft
+`,
+	Good: `metal   block
+metal   frame
+battery G1  cca 540A  grounds-to frame
+starter M1  draws 160A  grounds-to block
+fuse    F1  20A  from G1 6in
+stud    E1  on block  M8
+stud    E2  on frame  M8
+switch  S1  closed when crank
+wire 1  G1.+  M1.B  2AWG   2ft
+wire 2  G1.+  F1.1  14AWG  6in
+wire 3  F1.2  S1.1  14AWG  2ft
+wire 4  S1.2  M1.S  14AWG  2ft
+wire 5  E1    E2    2AWG   18in
+`,
+	Run: engineNotBonded,
 })
 
 func engineNotBonded(p *Pass) {

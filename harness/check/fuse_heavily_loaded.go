@@ -17,7 +17,19 @@ var _ = define(Rule{
 	Figures:  []string{"load-on-fuse"},
 	Misses:   "Inrush, and a fuse box hotter than its place: a fuse at 85 C carries about an eighth less.",
 	Needs:    States,
-	Run:      fuseHeavilyLoaded,
+	Bad: `battery G1  cca 540A  grounds-to frame
+fuse    F1  5A  from G1 6in
+heater  R1  draws 4.5A 13.5V  grounds-to frame
+wire 1  G1.+  F1.1  14AWG  6in
+wire 2  F1.2  R1.1  14AWG  4ft
+`,
+	Good: `battery G1  cca 540A  grounds-to frame
+fuse    F1  7.5A  from G1 6in
+heater  R1  draws 4.5A 13.5V  grounds-to frame
+wire 1  G1.+  F1.1  14AWG  6in
+wire 2  F1.2  R1.1  14AWG  4ft
+`,
+	Run: fuseHeavilyLoaded,
 })
 
 func fuseHeavilyLoaded(p *Pass) {

@@ -17,7 +17,7 @@ var _ = define(Rule{
 	Misses:   "A device whose draft has its terminals named the wrong way round.",
 	Needs:    Model,
 	Bad: `battery G1  grounds-to frame
-fuse    F1  10A  from G1 6in
+fuse    F1  15A  from G1 6in
 motor   M1  draws 5A 13.5V
 stud    E1  on frame  M6
 wire 1  G1.+  F1.1  6in
@@ -25,7 +25,7 @@ wire 2  F1.2  M1.-  4ft
 wire 3  M1.+  E1    1ft
 `,
 	Good: `battery G1  grounds-to frame
-fuse    F1  10A  from G1 6in
+fuse    F1  15A  from G1 6in
 motor   M1  draws 5A 13.5V
 stud    E1  on frame  M6
 wire 1  G1.+  F1.1  6in

@@ -16,9 +16,27 @@ var _ = define(Rule{
 		"If it has volts in any step it can short when something touches it, and that is a fault; dead, it is a warning. " +
 		"Wire it on, leave it out, or cap it.",
 	Equation: "at a joining terminal at least one other way goes on",
-	Misses:   "A terminal of a device that takes a wire but uses it for nothing.",
+	Misses:   "A terminal of a device that takes a wire but uses it for nothing. A plug of which only one half is drawn is taken to lead out of the draft.",
 	Needs:    States,
-	Run:      looseEnd,
+	Bad: `battery G1  grounds-to frame
+fuse    F1  10A  from G1 6in
+lamp    P1  21W  grounds-to frame
+splice  J1
+splice  J2
+wire 1  G1.+  F1.1  6in
+wire 2  F1.2  J1    2ft
+wire 3  J1    P1.1  2ft
+wire 4  J1    J2    2ft
+`,
+	Good: `battery G1  grounds-to frame
+fuse    F1  10A  from G1 6in
+lamp    P1  21W  grounds-to frame
+splice  J1
+wire 1  G1.+  F1.1  6in
+wire 2  F1.2  J1    2ft
+wire 3  J1    P1.1  2ft
+`,
+	Run: looseEnd,
 })
 
 func looseEnd(p *Pass) {
@@ -61,7 +79,11 @@ func goesOn(t *model.Terminal) bool {
 	if t.Device.Kind.Couples == nil {
 		return false
 	}
-	for _, c := range t.Device.Kind.Couples(t.Device.Device) {
+	pairs := t.Device.Kind.Couples(t.Device.Device)
+	if len(pairs) == 0 {
+		return true // a plug drawn with one half leads out of the draft: a trailer, a test plug
+	}
+	for _, c := range pairs {
 		for _, mates := range [][2]string{{c.A, c.B}, {c.B, c.A}} {
 			if mates[0] != t.Name {
 				continue

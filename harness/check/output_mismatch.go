@@ -18,7 +18,33 @@ var _ = define(Rule{
 	Equation: "low-side: the load's other end is fed; high-side: the load's other end is grounded",
 	Misses:   "An output that the draft calls by the wrong kind.",
 	Needs:    Model,
-	Run:      outputMismatch,
+	Bad: `battery G1  grounds-to frame
+fuse    F1  10A  from G1 6in
+lamp    P1  3W  grounds-to frame
+module  A1
+  BAT   feed 0.4A  asleep 2mA
+  LAMP  low-side 0.5A  when running
+  GND   ground
+stud    E1  on frame  M6
+wire 1  G1.+    F1.1     6in
+wire 2  F1.2    A1.BAT   1ft
+wire 3  P1.1    A1.LAMP  1ft
+wire 4  A1.GND  E1       1ft
+`,
+	Good: `battery G1  grounds-to frame
+fuse    F1  10A  from G1 6in
+lamp    P1  3W  grounds-to frame
+module  A1
+  BAT   feed 0.4A  asleep 2mA
+  LAMP  high-side 0.5A  when running
+  GND   ground
+stud    E1  on frame  M6
+wire 1  G1.+    F1.1     6in
+wire 2  F1.2    A1.BAT   1ft
+wire 3  P1.1    A1.LAMP  1ft
+wire 4  A1.GND  E1       1ft
+`,
+	Run: outputMismatch,
 })
 
 // mismatch is a use that hangs on an output of the wrong side.

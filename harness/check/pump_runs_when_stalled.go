@@ -19,7 +19,33 @@ var _ = define(Rule{
 	Equation: "volts across the pump in koeo and in stalled < 1 V",
 	Misses:   "A cut that only opens on impact is drawn closed here, so the pump is reported; accept it with that reason.",
 	Needs:    States,
-	Run:      pumpRunsWhenStalled,
+	Bad: `battery   G1  grounds-to frame
+fuse      F1  15A  from G1 6in
+keyswitch S1
+  off
+  run  B IGN
+motor     M1  fuel  draws 4A 13.5V
+stud      E1  on frame  M6
+wire 1  G1.+    F1.1  14AWG  6in
+wire 2  F1.2    S1.B  14AWG  2ft
+wire 3  S1.IGN  M1.+  14AWG  4ft
+wire 4  M1.-    E1    1ft
+`,
+	Good: `battery   G1  grounds-to frame
+fuse      F1  15A  from G1 6in
+keyswitch S1
+  off
+  run  B IGN
+switch    S2  "Oil pressure"  closed when running
+motor     M1  fuel  draws 4A 13.5V
+stud      E1  on frame  M6
+wire 1  G1.+    F1.1  14AWG  6in
+wire 2  F1.2    S1.B  14AWG  2ft
+wire 3  S1.IGN  S2.1  14AWG  3ft
+wire 4  M1.-    E1    1ft
+wire 5  S2.2    M1.+  14AWG  1ft
+`,
+	Run: pumpRunsWhenStalled,
 })
 
 func pumpRunsWhenStalled(p *Pass) {
@@ -31,7 +57,7 @@ func pumpRunsWhenStalled(p *Pass) {
 			if s.Step.Engine != part.Still || s.Step.Name == "prime" || s.Step.LastS > 0 || s.Step.Key != "run" {
 				continue
 			}
-			volts, ok := across(s, d, w.Plus, w.Minus)
+			volts, ok := feedV(s, d, w)
 			if !ok || volts < deadBelowV {
 				continue
 			}

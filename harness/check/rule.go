@@ -83,6 +83,8 @@ func (r *Rule) fault() string {
 		return "title, why or misses is empty"
 	case (r.Run == nil) == (r.Stage == Checked):
 		return "a checked rule has a Run function, and only such a rule"
+	case r.Stage == Checked && (r.Bad == "" || r.Good == ""):
+		return "no failing or no cured draft"
 	}
 	for _, key := range r.Figures {
 		if _, ok := gauge.SourceOf(key); !ok {

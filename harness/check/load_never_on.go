@@ -1,0 +1,64 @@
+package check
+
+import (
+	"fmt"
+	"math"
+
+	"legwork/harness/diag"
+	"legwork/harness/model"
+	"legwork/harness/part"
+)
+
+// onShare is the share of its stated current from which a load counts as on.
+const onShare = 0.2
+
+var _ = define(Rule{
+	ID:       "load-never-on",
+	Severity: diag.Warning,
+	Title:    "A load draws its current in no step of use.",
+	Why: "Wires and fuses are sized from the currents of the steps. A load that is never on in any of them leaves its wires sized for nothing, " +
+		"and nobody has looked at its drop. Say when its switch is closed or its output is on, or add a step in which it works.",
+	Equation: "in at least one step the load draws a fifth of its current or more",
+	Misses:   "Loads that are on together in the vehicle but never in the same step.",
+	Needs:    States,
+	Bad: `battery G1  cca 540A  grounds-to frame
+fuse    F1  10A  from G1 6in
+switch  S1  open
+lamp    P1  21W  grounds-to frame
+wire 1  G1.+  F1.1  6in
+wire 2  F1.2  S1.1  4ft
+wire 3  S1.2  P1.1  4ft
+`,
+	Good: `battery G1  cca 540A  grounds-to frame
+fuse    F1  10A  from G1 6in
+switch  S1  closed when running
+lamp    P1  21W  grounds-to frame
+wire 1  G1.+  F1.1  6in
+wire 2  F1.2  S1.1  4ft
+wire 3  S1.2  P1.1  4ft
+`,
+	Run: loadNeverOn,
+})
+
+func loadNeverOn(p *Pass) {
+	r := p.reach()
+	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
+		plus, minus := pinOf(d, w.Plus), pinOf(d, w.Minus)
+		if w.Amps <= 0 || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
+			return // told of by other rules
+		}
+		most := 0.0
+		for _, s := range states(p.Sizes.Hot) {
+			most = math.Max(most, math.Abs(s.DrawA[d.ID][i]))
+		}
+		if most >= onShare*w.Amps {
+			return
+		}
+		p.Report(diag.Finding{
+			At:     w.At,
+			Msg:    fmt.Sprintf("%s is on in no step, so its wires were sized without its %.3g A", d.Name, w.Amps),
+			Detail: "Say when its switch is closed (closed when running), when its output is on, or add a step.",
+			Values: []diag.Value{{Name: "current", Got: most, Limit: onShare * w.Amps, Unit: "A", Bound: diag.AtLeast}},
+		})
+	})
+}
