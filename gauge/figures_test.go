@@ -11,9 +11,9 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-var update = flag.Bool("update", false, "write docs/figures.md anew")
+var update = flag.Bool("update", false, "write docs/sources.md anew")
 
-// figurePage is docs/figures.md in the making: tables whose last two columns
+// figurePage is docs/sources.md in the making: tables whose last two columns
 // are the source of each row and how far it may be trusted.
 type figurePage struct{ strings.Builder }
 
@@ -26,81 +26,33 @@ func (p *figurePage) row(key string, cells ...any) {
 	for _, c := range cells {
 		fmt.Fprintf(p, "| %v ", c)
 	}
-	fmt.Fprintf(p, "| %s | %s |\n", key, confidenceOf(key))
+	fmt.Fprintf(p, "| [%s](#%s) | %s |\n", key, key, confidenceOf(key))
 }
 
-func TestFiguresPage(t *testing.T) {
+func TestSourcesPage(t *testing.T) {
 	p := new(figurePage)
-	p.WriteString("# Figures\n\nEvery figure that legwork carries, with its source and how far it may be trusted. Low and memory figures are\n" +
-		"shown and never decide a size or a verdict. The tables are printed from the program; the sources stand at the end.\n")
+	p.WriteString("# Figures and sources\n\nEvery figure that legwork carries, with its source and how far it may be trusted. Low and memory figures are\n" +
+		"shown and never decide a size or a verdict. The tables are printed from the program; the documents, with clause or\n" +
+		"table, stand under [sources](#sources): the key beside a figure leads there.\n")
 	p.conductors()
 	p.devices()
 	p.practice()
 	p.sources()
-	name := filepath.Join("..", "docs", "figures.md")
+	name := filepath.Join("..", "docs", "sources.md")
 	if *update {
 		require.NoError(t, os.WriteFile(name, []byte(p.String()), 0o644))
 	}
 	have, err := os.ReadFile(name)
 	require.NoError(t, err)
-	require.Equal(t, p.String(), string(have), "stale page: go test ./gauge -run TestFiguresPage -update")
+	require.Equal(t, p.String(), string(have), "stale page: go test ./gauge -run TestSourcesPage -update")
 	for _, line := range strings.Split(p.String(), "\n") {
 		require.NotContains(t, line, "invalid")
-	}
-}
-
-func (p *figurePage) conductors() {
-	p.table("Sizes by gauge", "Least conducting area, and the resistance of a meter at 20 C. 20 AWG and smaller, and 3 AWG, follow the AWG law over the strand lay; they may stand in a draft and are never chosen.",
-		"size", "circular mils", "mm2", "mohm/m")
-	for n := 30; n >= -3; n-- {
-		if s, ok := AWGSize(n); ok {
-			p.row(s.Source, s.Name, fmt.Sprintf("%.0f", s.Cmil()), fmt.Sprintf("%.4g", s.AreaMM2), fmt.Sprintf("%.4g", 1000*s.OhmPerM(20)))
-		}
-	}
-	p.table("Metric sizes", "Largest resistance at 20 C, and the copper it amounts to.", "size", "mohm/m", "mm2 of copper")
-	for _, s := range Ladder(true) {
-		p.row(s.Source, s.Name, fmt.Sprintf("%.4g", 1000*s.OhmPerM(20)), fmt.Sprintf("%.4g", s.AreaMM2))
-	}
-	p.table("Ampacity", "Amperes in air at 30 C by insulation temperature.", "size", "60 C", "75 C", "80 C", "90 C", "105 C", "125 C", "200 C")
-	for _, r := range table5 {
-		cells := []any{AWGName(r.awg)}
-		for _, a := range r.amps {
-			cells = append(cells, a)
-		}
-		p.row("ampacity-33cfr183", cells...)
-	}
-	p.table("Ampacity where the table has none", "0.85 of the heat balance, amperes in air at 30 C, 125 C conductor.", "size", "A")
-	gxl, _ := FamilyOf("GXL")
-	for _, s := range append(smallGauges(), Ladder(true)...) {
-		amps, _ := Ampacity30(s, gxl)
-		p.row("heat-balance", s.Name, fmt.Sprintf("%.3g", amps))
-	}
-	p.table("Bundles", "Factor by conductors loaded together.", "loaded", "factor")
-	for _, b := range []struct {
-		loaded string
-		n      int
-	}{{"1 or 2", 2}, {"3", 3}, {"4 to 6", 4}, {"7 to 24", 7}, {"25 and more", 25}} {
-		p.row("bundle-33cfr183", b.loaded, fmt.Sprintf("%.2f", BundleFactor(b.n)))
-	}
-	p.table("Kinds of insulation", "Class temperature, and highest temperature at the end of a short (source k-factors).", "name", "what", "class C", "short C")
-	for _, f := range families {
-		p.row(f.Source, f.Name, f.Title, f.TempC, f.ShortC)
 	}
 }
 
 // plain prints six digits without an exponent.
 func plain(v float64) string {
 	return strings.TrimSuffix(strings.TrimRight(fmt.Sprintf("%.6f", v), "0"), ".")
-}
-
-func smallGauges() []Size {
-	var out []Size
-	for _, n := range lawAWG {
-		if s, ok := AWGSize(n); ok && n >= 20 {
-			out = append(out, s)
-		}
-	}
-	return out
 }
 
 func (p *figurePage) devices() {
@@ -187,8 +139,8 @@ func (p *figurePage) practice() {
 }
 
 func (p *figurePage) sources() {
-	p.WriteString("\n## Sources\n\n| key | document | seen | confidence | note |\n|---|---|---|---|---|\n")
+	p.WriteString("\n## Sources\n\n| key | document and section | seen | confidence | note |\n|---|---|---|---|---|\n")
 	for _, s := range Sources() {
-		fmt.Fprintf(p, "| %s | %s | %s | %s | %s |\n", s.Key, s.Title, s.Where, s.Confidence, s.Note)
+		fmt.Fprintf(p, "| <a id=\"%s\"></a>%s | %s | %s | %s | %s |\n", s.Key, s.Key, s.Title, s.Where, s.Confidence, s.Note)
 	}
 }

@@ -1,40 +1,5 @@
 package gauge
 
-// conductorSources are the documents behind copper, sizes and ampacity.
-var conductorSources = []Source{
-	{"copper-iacs", "International Annealed Copper Standard: 100 % IACS, 17.241 nohm m at 20 C", read, High, "10.371 ohm cmil/ft"},
-	{"copper-temperature", "Annealed copper, inferred zero-resistance temperature -234.5 C", read, High, "alpha 0.00393 at 20 C; FAA AC 43.13-1B, 11-66 uses the same 254.5 and 234.5"},
-	{"copper-density", "Annealed copper, 8.89 g/cm3", memory, Medium, "IEC 60028 reference value; used for weight only"},
-	{"strand-lay", "National Electrical Code, chapter 9 table 8: stranded over solid 1.018 to 1.025", read, High, "1.02 taken; applied to AWG areas only"},
-	{"awg-law", "ASTM B258 geometric rule, d = 0.005 in x 92^((36-n)/39)", computed, Computed, "agrees with the bureau table within 0.04 %"},
-	{"sae-area", "SAE J1128 and J1127, least conductor area in circular mils, 18 to 4/0", read, High, "seen in three copies; usual strandings lie 3 to 5 % above, so no lay factor"},
-	{"iec-60228", "IEC 60228, class 5, largest resistance of plain copper at 20 C", read, High, "implied copper is 5 to 12 % below the label"},
-	{"sae-types", "SAE J1128 and J1127, cable types", readSecond, Medium, "GXL to 8 AWG, SGX from 6 AWG"},
-	{"family-read", "SAE J1128 cable types TXL, GXL: class 125 C", read, High, "cross-linked polyolefin"},
-	{"family-agreed", "SAE J1127 and J1128 cable types SGX, STX, SXL: class 125 C", memory, Medium, "types read; the class agrees with the one read for the same insulation"},
-	{"family-pvc", "SAE J1128 and J1127 PVC types GPT, TWP, HDT, SGT: class 85 C", memory, Medium, "trade pages say 80 C for GPT; the ampacity column used is the 80 C one"},
-	{"family-least", "SAE J1128 and J1127, other types: class not seen, lowest of the standard taken, 85 C", memory, Medium, "elastomer types are remembered as 125 C: state a type whose class is known to use it"},
-	{"iso-class", "ISO 6722 temperature classes A to D: 85, 100, 125, 150 C", read, High, "conductor temperature, self-heating included"},
-	{"ampacity-33cfr183", "33 CFR 183.425 table 5, ampacity by gauge and insulation temperature, 30 C ambient", read, High, "105 C column confirmed in three further copies"},
-	{"bundle-33cfr183", "33 CFR 183.425 table 5 note 2: 0.70, 0.60, 0.50, 0.40 by loaded conductors", read, High, "binds by law at 50 V and above only; heat does not know that"},
-	{"ambient-law", "Square-root rule sqrt((Tr - Ta)/(Tr - Tref))", computed, Computed, "reproduces the ambient factors of VDE 0298-4 and 33 CFR 183.425 note 1 at 105 C within 1 %"},
-	{"heat-balance", "Textbook heat balance of a horizontal cylinder in still air, times 0.85", computed, Computed, "against 26 published points -12 to +6 %; thinnest wall taken"},
-	{"conductor-temperature", "Square law of heating, Ta + (Tr - 30)(I/I30)^2", computed, Computed, "FAA AC 43.13-1B, 11-66 prints a root law and calls it conservative"},
-	{"circular-mil", "Circular-mil rule, CM = K I L / E with K = 10.75", read, High, "room temperature: copper at 29 C, or at 24 C with strand lay"},
-	{"circular-mil-hot", "Circular-mil rule for stranded copper at 75 C, K = 12.87", computed, Computed, "10.371 x 1.216 x 1.02; building practice rounds to 12.9"},
-	{"ac4313-run", "FAA AC 43.13-1B, 11-66: L2 = 254.5 L1/(234.5 + T2)", read, High, ""},
-	{"preece", "Preece's law for copper, I = 10244 d^1.5, d in inches", read, High, "steady current in open air"},
-	{"onderdonk", "Onderdonk's equation for melting copper, good to about 10 s", read, High, "one copy prints 234 - Ta, a wrong sign"},
-	{"adiabatic-k", "IEC 60949: k = 226 sqrt(ln((T2+234.5)/(T1+234.5))), copper", read, High, "up to 5 s"},
-	{"icea-short", "ICEA P-32-382: (I/A)^2 t = 0.0297 log10((T2+234)/(T1+234))", readSecond, High, "agrees with IEC 60949 within 1 %"},
-	{"k-factors", "BS 7671 and IEC 60364-5-54, end temperatures in a short: PVC 160 C, cross-linked 250 C", readSecond, High, ""},
-	{"far-end-short", "Ohm's law: I = V / sum of resistances", computed, Computed, ""},
-	{"profile-road", "Road vehicle: drop classes of ISO 10133, device at most the derated ampacity", practice, Medium, "FAA AC 43.13-1B, 11-48 states the same principle: the device opens before the wire's rating"},
-	{"profile-boat", "33 CFR 183.455(c)(1): at most 150 % of table ampacity below 50 V; ISO 10133 drop classes", read, High, ""},
-	{"profile-aircraft", "FAA AC 43.13-1B chapter 11: 0.5 V at 14 V continuous, device below wire rating", read, Medium, "the drop figure agrees with table 11-7; critical loads keep 3 %"},
-	{"cfr-183-425-smallest", "33 CFR 183.425(d)-(e): 16 AWG single, 18 AWG in a sheath", read, High, "metric: ISO 10133 clause 7.7, 1 and 0.75 mm2"},
-}
-
 // deviceSources are the documents behind fuses, relays and batteries.
 var deviceSources = []Source{
 	{"blade-resistance", "Measuring reference that transcribes a blade-fuse data sheet: cold resistance, drop at rating", readSecond, Medium, "element at rating 1.40 to 1.43 x cold; mini within 5 % of regular"},
