@@ -66,7 +66,6 @@ func Build(f *draft.File) (*Model, diag.List) {
 		placeSet: newNameSet(), metalSet: newNameSet(), circSet: newNameSet(), numSet: newNameSet(), devSet: newNameSet(),
 		circuit: map[*draft.Stmt]*Circuit{}, placeBy: map[string]*Place{}, metalBy: map[string]*Metal{}, legBy: map[string]*Leg{},
 	}
-	b.m.terminals = map[*Device]map[string]*Terminal{}
 	b.m.deviceNamed, b.m.wireNumbered = map[string]*Device{}, map[string]*Wire{}
 	for _, s := range f.Stmts {
 		b.sort(s, nil)
@@ -101,6 +100,7 @@ func (b *builder) finish() {
 		}
 	}
 	part.Acquaint(all)
+	b.m.ask()
 	for _, d := range b.m.Devices {
 		if d.Kind.Assumes == nil {
 			continue

@@ -64,11 +64,8 @@ func (b *builder) chooseColors() {
 func (b *builder) batteryNets() map[int]bool {
 	hot := map[int]bool{}
 	for _, d := range b.m.Devices {
-		if d.Kind.Supplies == nil {
-			continue
-		}
-		for _, s := range d.Kind.Supplies(d.Device) {
-			if t := b.m.terminals[d][s.Plus]; s.Battery && t != nil {
+		for _, s := range d.Supplies() {
+			if t := d.Terminal(s.Plus); s.Battery && t != nil {
 				hot[b.m.nets.Of[t.ID]] = true
 			}
 		}
@@ -83,18 +80,14 @@ func isGround(t *Terminal) bool {
 		return true
 	}
 	d := t.Device
-	if d.Kind.Supplies != nil {
-		for _, s := range d.Kind.Supplies(d.Device) {
-			if s.Battery && s.Minus == t.Name {
-				return true
-			}
+	for _, s := range d.Supplies() {
+		if s.Battery && s.Minus == t.Name {
+			return true
 		}
 	}
-	if d.Kind.Grounds != nil {
-		for _, g := range d.Kind.Grounds(d.Device) {
-			if g.Pin == t.Name && !g.Sensor {
-				return true
-			}
+	for _, g := range d.Grounds() {
+		if g.Pin == t.Name && !g.Sensor {
+			return true
 		}
 	}
 	return false

@@ -32,7 +32,6 @@ type Model struct {
 	stepWords    map[string]part.StepSet
 	deviceNamed  map[string]*Device
 	wireNumbered map[string]*Wire
-	terminals    map[*Device]map[string]*Terminal // by canonical name and alias
 	nets         *Nets
 }
 
@@ -89,6 +88,9 @@ type Device struct {
 	Terminals []*Terminal
 	Stmt      *draft.Stmt
 	Thread    string // studs: "M8", "1/4in", "No10"
+
+	can    able
+	byName map[string]*Terminal // of a device with many terminals: by name and alias
 }
 
 // Terminal is where wires land.

@@ -50,8 +50,8 @@ func findNets(m *Model) *Nets {
 		if d.Kind.Couples == nil || len(d.Terminals) == 0 {
 			continue
 		}
-		for _, p := range d.Kind.Couples(d.Device) {
-			if a, b := m.terminals[d][p.A], m.terminals[d][p.B]; a != nil && b != nil {
+		for _, p := range d.Couples() {
+			if a, b := d.Terminal(p.A), d.Terminal(p.B); a != nil && b != nil {
 				u.join(a.ID, b.ID)
 			}
 		}

@@ -36,10 +36,8 @@ func (b *builder) buildPins(r *reading) {
 			b.say(limitRule, d.At, "%s %s has one terminal too many: at most %d in a draft", d.Kind.Name, clip(d.Name), maxTerminals)
 		}
 		b.full, b.lenient[d], d.Pins = true, true, nil
-		b.m.terminals[d] = nil
 		return
 	}
-	byName := make(map[string]*Terminal, len(d.Pins))
 	for i, p := range d.Pins {
 		t := &Terminal{ID: len(b.m.Terminals), Device: d, Pin: i, Name: p.Name, Landing: p.Landing, At: p.At}
 		switch {
@@ -50,16 +48,8 @@ func (b *builder) buildPins(r *reading) {
 		}
 		b.m.Terminals = append(b.m.Terminals, t)
 		d.Terminals = append(d.Terminals, t)
-		byName[p.Name] = t
 	}
-	for i, p := range d.Pins {
-		for _, alias := range p.Aliases {
-			if byName[alias] == nil {
-				byName[alias] = d.Terminals[i]
-			}
-		}
-	}
-	b.m.terminals[d] = byName
+	d.index()
 }
 
 func (b *builder) linePins(r *reading) {
@@ -121,7 +111,7 @@ func (b *builder) ways(r *reading) int {
 // joinBuses ties the members of every bus of every box to it.
 func (b *builder) joinBuses() {
 	for _, bus := range b.buses {
-		bar := b.m.terminals[bus.box][bus.box.Lines[bus.line].Name]
+		bar := bus.box.Terminal(bus.box.Lines[bus.line].Name)
 		for _, ref := range bus.members {
 			if t := b.resolve(ref); t != nil && bar != nil {
 				b.joinBus(bus, bar, t, ref.At)

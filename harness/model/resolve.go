@@ -25,7 +25,7 @@ func (b *builder) resolve(ref draft.Ref) *Terminal {
 		return b.onlyTerminal(d, ref)
 	}
 	pin := strings.Join(ref.Parts[1:], ".")
-	t := b.m.terminals[d][pin]
+	t := d.Terminal(pin)
 	if t != nil && !d.Kind.Self {
 		if t.Shown == "" {
 			t.Shown = name + "." + pin
@@ -127,7 +127,7 @@ func (m *Model) TerminalByName(full string) (*Terminal, bool) {
 	case d == nil:
 		return nil, false
 	case dotted && !d.Kind.Self:
-		t := m.terminals[d][pin]
+		t := d.Terminal(pin)
 		return t, t != nil
 	case !dotted && len(d.Terminals) == 1:
 		return d.Terminals[0], true

@@ -90,7 +90,7 @@ func (b *builder) findFrom(r *reading) {
 		return
 	}
 	for _, s := range d.Kind.Supplies(d.Device) {
-		if t := b.m.terminals[d][s.Plus]; t != nil {
+		if t := d.Terminal(s.Plus); t != nil {
 			r.d.From = t
 			return
 		}

@@ -10,16 +10,18 @@ func (d *Device) Value(name string) *Value {
 
 // Num gives the first figure of a setting in base units, its default if not
 // said, 0 if it has none.
-func (d *Device) Num(name string) float64 { return d.Value(name).num(0) }
+func (d *Device) Num(name string) float64 { return d.NumAt(name, 0) }
 
 // NumAt gives the i-th figure of a setting, as [Device.Num].
-func (d *Device) NumAt(name string, i int) float64 { return d.Value(name).num(i) }
+func (d *Device) NumAt(name string, i int) float64 {
+	return figure(d.Values, d.Kind.Settings, name, i, d.SystemV)
+}
 
 // Said reports whether the draft gives the setting.
-func (d *Device) Said(name string) bool { v := d.Value(name); return v != nil && v.Said }
+func (d *Device) Said(name string) bool { v := first(d.Values, name); return v != nil && v.Said }
 
 // Word gives the word of a setting, its default if not said.
-func (d *Device) Word(name string) string { return d.Value(name).word() }
+func (d *Device) Word(name string) string { return wordOf(d.Values, d.Kind.Settings, name) }
 
 // All gives every value of a repeated setting that the draft says.
 func (d *Device) All(name string) []Value { return every(d.Values, name, d.SystemV) }
@@ -48,13 +50,13 @@ func (d *Device) wired(name string) bool {
 func (l *Line) Value(name string) *Value { return pick(l.Values, l.settings(), name, 12) }
 
 // Num gives the first figure of a setting of the line.
-func (l *Line) Num(name string) float64 { return l.Value(name).num(0) }
+func (l *Line) Num(name string) float64 { return figure(l.Values, l.settings(), name, 0, 12) }
 
 // Said reports whether the draft gives the setting on the line.
-func (l *Line) Said(name string) bool { v := l.Value(name); return v != nil && v.Said }
+func (l *Line) Said(name string) bool { v := first(l.Values, name); return v != nil && v.Said }
 
 // Word gives the word of a setting of the line.
-func (l *Line) Word(name string) string { return l.Value(name).word() }
+func (l *Line) Word(name string) string { return wordOf(l.Values, l.settings(), name) }
 
 // When gives the steps that the line names, NoSteps when it names none.
 func (l *Line) When() StepSet {
@@ -79,30 +81,70 @@ func (v *Value) num(i int) float64 {
 	return v.Nums[i]
 }
 
-func (v *Value) word() string {
-	if v == nil {
-		return ""
-	}
-	return v.Word
-}
-
 // set reports whether the draft gave the i-th figure.
 func (v *Value) set(i int) bool { return v != nil && i < len(v.Set) && v.Set[i] }
 
-func pick(values []Value, settings []Setting, name string, systemV float64) *Value {
+// first gives the first value that the draft says of a setting, nil for none.
+func first(values []Value, name string) *Value {
 	for i := range values {
 		if s := values[i].Setting; s != nil && s.Name == name {
-			v := values[i].completed(systemV)
-			return &v
-		}
-	}
-	for i := range settings {
-		if settings[i].Name == name {
-			v := settings[i].Defaulted(systemV)
-			return &v
+			return &values[i]
 		}
 	}
 	return nil
+}
+
+func pick(values []Value, settings []Setting, name string, systemV float64) *Value {
+	if v := first(values, name); v != nil {
+		full := v.completed(systemV)
+		return &full
+	}
+	if s := settingOf(settings, name); s != nil {
+		v := s.Defaulted(systemV)
+		return &v
+	}
+	return nil
+}
+
+func settingOf(settings []Setting, name string) *Setting {
+	for i := range settings {
+		if settings[i].Name == name {
+			return &settings[i]
+		}
+	}
+	return nil
+}
+
+// figure is the i-th figure that pick would give, 0 where there is none.
+// Nearly everything that is asked of a device is a single figure, so it is
+// found without making the whole value.
+func figure(values []Value, settings []Setting, name string, i int, systemV float64) float64 {
+	s := settingOf(settings, name)
+	if v := first(values, name); v != nil {
+		if v.set(i) && i < len(v.Nums) {
+			return v.Nums[i]
+		}
+		s = v.Setting
+	}
+	if s == nil || i >= len(s.Figures) || !s.Figures[i].HasDefault {
+		return 0
+	}
+	return s.Figures[i].DefaultAt(systemV)
+}
+
+// wordOf is the word of the value that pick would give, "" where there is none.
+func wordOf(values []Value, settings []Setting, name string) string {
+	s := settingOf(settings, name)
+	if v := first(values, name); v != nil {
+		if v.Word != "" {
+			return v.Word
+		}
+		s = v.Setting
+	}
+	if s == nil {
+		return ""
+	}
+	return s.Default
 }
 
 func every(values []Value, name string, systemV float64) []Value {
