@@ -69,6 +69,14 @@ func clean(s string) string {
 	return string(out)
 }
 
+// Clean makes a text safe for a terminal: on one line, with what could hide or
+// reorder text shown as escapes such as <U+202E>.
+func Clean(s string) string { return clean(s) }
+
+// Columns gives the columns that a clean text takes on a terminal: two for wide
+// characters, none for marks that stand on another one.
+func Columns(s string) int { return columns(s) }
+
 // columns gives the terminal columns of a clean text.
 func columns(s string) int {
 	n := 0

@@ -1,21 +1,21 @@
 package shop
 
 import (
-	"math"
+	"strings"
 
-	"legwork/gauge"
 	"legwork/harness/model"
-	"legwork/harness/part"
+	"legwork/harness/quantity"
 )
 
-// Cut lists every wire that is bought and cut: number, ends, size, family,
-// color, length with the allowance for two re-terminations, rounded up, and
-// how each end is finished. Leads come with their device and are left out;
-// straps are listed, since somebody has to make them.
+// Cut lists every wire that is cut, in draft order: number, ends, size,
+// family, color, length with the allowance for two re-terminations, rounded
+// up, what the length rests on, and how each end is finished. Leads come with
+// their device and are only named; straps are listed, since somebody has to
+// make them.
 func Cut(s Source) Table {
 	t := Table{
 		Name: "cut", Title: "Cut list",
-		Notes: []string{cutNote(s.Model.Metric)},
+		Notes: cutNotes(s),
 		Columns: []Column{
 			{Key: "number", Name: "Wire"},
 			{Key: "circuit", Name: "Circuit"},
@@ -25,6 +25,7 @@ func Cut(s Source) Table {
 			{Key: "family", Name: "Family"},
 			{Key: "color", Name: "Color"},
 			lengthColumn(s.Model.Metric),
+			{Key: "length_basis", Name: "Length from"},
 			{Key: "from_end", Name: "End at from"},
 			{Key: "to_end", Name: "End at to"},
 		},
@@ -37,13 +38,37 @@ func Cut(s Source) Table {
 	return t
 }
 
-func cutNote(metric bool) string {
+func cutNotes(s Source) []string {
 	step := "1/2 in"
-	if metric {
+	if s.Model.Metric {
 		step = "10 mm"
 	}
-	return "Length is route and tails, plus 2 x 12 mm for a second termination at each end, rounded up to " + step +
-		". Straps have their own length. An asterisk marks a length that was assumed."
+	notes := []string{"Cut is the length in the harness and 2 x 12 mm at each end for a second termination, rounded up to " + step + "; a strap is cut to its own length."}
+	used := map[string]bool{}
+	for _, w := range s.Model.Wires {
+		used[basis(s, w)] = true
+	}
+	if used[byTails] {
+		notes = append(notes, "Length from tails: both ends are at one place, so the wire has its two tails of "+
+			quantity.LengthText(tailsM, s.Model.Metric)+" and no leg. Give it a length where the place is larger.")
+	}
+	if used[assumed] {
+		notes = append(notes, "Length assumed: measure before you cut.")
+	}
+	if leads := leadsOf(s.Model); leads != "" {
+		notes = append(notes, "Not cut, since they come with their device: leads "+leads+".")
+	}
+	return notes
+}
+
+func leadsOf(m *model.Model) string {
+	var list []string
+	for _, w := range m.Wires {
+		if w.Role == model.Lead {
+			list = append(list, w.Number)
+		}
+	}
+	return strings.Join(list, ", ")
 }
 
 func lengthColumn(metric bool) Column {
@@ -54,53 +79,25 @@ func lengthColumn(metric bool) Column {
 }
 
 func cutRow(s Source, w *model.Wire) []Cell {
-	sized := s.Sizes.Wires[w.ID]
-	circuit := ""
-	if w.Circuit != nil {
-		circuit = w.Circuit.Name
-	}
+	k := s.Sizes.Wires[w.ID].Conductor
 	return []Cell{
-		text(w.Number), text(circuit), text(w.From.Shown), text(w.To.Shown),
-		text(sized.Conductor.Size.Name), text(sized.Conductor.Family.Name), text(w.Color.Shown),
-		cutLength(s, w), text(ending(w.From)), text(ending(w.To)),
+		Word(w.Number), Word(circuitOf(w)), Word(w.From.Shown), Word(w.To.Shown),
+		Word(k.Size.Name), Word(k.Family.Name), Word(w.Color.Shown),
+		cutLength(s, w), Word(basis(s, w)), Word(finish(w.From, w)), Word(finish(w.To, w)),
 	}
 }
 
-// cutLength gives the length to cut, rounded up to half an inch or 10 mm.
+func circuitOf(w *model.Wire) string {
+	if w.Circuit == nil {
+		return ""
+	}
+	return w.Circuit.Name
+}
+
 func cutLength(s Source, w *model.Wire) Cell {
-	path := s.Routes.Paths[w.ID]
-	lengthM := path.LengthM
-	if w.Role == model.Built {
-		lengthM += 2 * gauge.ReterminateM
+	m := cutM(s, w)
+	if s.Model.Metric {
+		return Figure(m*1000, 0)
 	}
-	c := number(roundUp(lengthM, 0.010)*1000, 0)
-	if !s.Model.Metric {
-		c = number(roundUp(lengthM, inchM/2)/inchM, 1)
-	}
-	if !path.Known {
-		c.Text = "*"
-	}
-	return c
-}
-
-const inchM = 0.0254
-
-// roundUp takes a length up to a multiple of a step; a length that lies on a
-// multiple, but for rounding, stays.
-func roundUp(m, step float64) float64 {
-	return math.Ceil(m/step-1e-9) * step
-}
-
-// ending says how a wire is finished at a terminal.
-func ending(t *model.Terminal) string {
-	switch t.Landing {
-	case part.Post:
-		if t.Device.Thread != "" {
-			return "ring " + t.Device.Thread
-		}
-		return "ring"
-	case part.Joint:
-		return "splice"
-	}
-	return "terminal"
+	return Figure(m/inchM, 1)
 }

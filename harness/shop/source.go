@@ -23,7 +23,8 @@ type Paper struct {
 // Papers lists the papers in the order in which a builder needs them.
 func Papers() []Paper {
 	return []Paper{
-		{"cut", "Cut list: every wire to buy, cut and crimp", Cut},
+		{"cut", "Cut list: every wire to cut and crimp, with its ends", Cut},
+		{"spools", "Spool list: how much wire of each size and color the cut list takes", Spools},
 		{"pins", "Pin list: what sits in every cavity and on every post", Pins},
 		{"volts", "Volts sheet: what a meter reads at every terminal in every step", Volts},
 	}

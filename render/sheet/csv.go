@@ -4,13 +4,14 @@ import (
 	"encoding/csv"
 	"io"
 	"strings"
+	"unicode"
 
 	"legwork/harness/shop"
 )
 
-// WriteCSV writes a table as CSV with one heading row. A spreadsheet runs a
-// text that begins like a formula; such texts get an apostrophe in front,
-// unless raw is asked for.
+// WriteCSV writes a table as CSV: a heading row of column keys, then the rows.
+// A spreadsheet runs a text that begins like a formula; such texts get an
+// apostrophe in front, unless raw is asked for.
 func WriteCSV(w io.Writer, t shop.Table, raw bool) error {
 	out := csv.NewWriter(w)
 	var head []string
@@ -43,8 +44,15 @@ func csvText(c shop.Cell, raw bool) string {
 	return "'" + c.Text
 }
 
-// formula reports whether a spreadsheet could take a text for a formula.
+// formula reports whether a spreadsheet could take a text for a formula: it
+// begins with a sign that starts one, also behind blanks and marks that are
+// not seen, or in its full-width form.
 func formula(s string) bool {
-	s = strings.TrimLeft(s, " \t\r\n\u00a0\ufeff")
-	return s != "" && strings.ContainsRune("=+-@|%", rune(s[0]))
+	for _, r := range s {
+		if unicode.IsSpace(r) || unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zs) {
+			continue
+		}
+		return strings.ContainsRune("=+-@|%＝＋－＠", r)
+	}
+	return false
 }

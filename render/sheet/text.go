@@ -6,37 +6,78 @@ import (
 	"io"
 	"strconv"
 	"strings"
-	"unicode/utf8"
 
+	"legwork/harness/diag"
 	"legwork/harness/shop"
 )
 
-// WriteText writes a table in aligned columns, numbers to the right.
+// WriteText writes a table in aligned columns, numbers to the right. Lines are
+// as long as the table is wide: it is cut by the reader's own pager or
+// printer, never inside a figure. A text of the draft that could hide or
+// reorder others is shown with escapes.
 func WriteText(w io.Writer, t shop.Table) error {
 	b := bufio.NewWriter(w)
 	b.WriteString(t.Title + "\n")
 	for _, n := range t.Notes {
-		b.WriteString(n + "\n")
+		b.WriteString(diag.Clean(n) + "\n")
 	}
 	b.WriteString("\n")
+	for _, line := range Lines(t) {
+		b.WriteString(line + "\n")
+	}
+	return b.Flush()
+}
+
+// Lines gives the heading, the rule under it and the rows of a table as
+// aligned lines without title and notes.
+func Lines(t shop.Table) []string {
 	grid := [][]string{headings(t)}
 	for _, r := range t.Rows {
 		grid = append(grid, printed(r))
 	}
 	widths := widthsOf(grid)
-	for i, r := range grid {
-		writeRow(b, t, r, widths)
-		if i == 0 {
-			writeRule(b, widths)
-		}
+	list := []string{row(t, grid[0], widths), rule(widths)}
+	for _, r := range grid[1:] {
+		list = append(list, row(t, r, widths))
 	}
-	return b.Flush()
+	return list
+}
+
+// Bands parts a table into tables that are at most width columns wide, each
+// with the first column in front, for a narrow terminal. A band holds one
+// further column at least.
+func Bands(t shop.Table, width int) []shop.Table {
+	grid := [][]string{headings(t)}
+	for _, r := range t.Rows {
+		grid = append(grid, printed(r))
+	}
+	widths := widthsOf(grid)
+	var list []shop.Table
+	for from := 1; from < len(widths); {
+		to, used := from, widths[0]
+		for to < len(widths) && (to == from || used+2+widths[to] <= width) {
+			used += 2 + widths[to]
+			to++
+		}
+		list = append(list, band(t, from, to))
+		from = to
+	}
+	return list
+}
+
+func band(t shop.Table, from, to int) shop.Table {
+	out := shop.Table{Name: t.Name, Title: t.Title, Notes: t.Notes}
+	out.Columns = append(append(out.Columns, t.Columns[0]), t.Columns[from:to]...)
+	for _, r := range t.Rows {
+		out.Rows = append(out.Rows, append([]shop.Cell{r[0]}, r[from:to]...))
+	}
+	return out
 }
 
 func headings(t shop.Table) []string {
 	var list []string
 	for _, c := range t.Columns {
-		name := c.Name
+		name := diag.Clean(c.Name)
 		if c.Unit != "" {
 			name += " " + c.Unit
 		}
@@ -45,20 +86,16 @@ func headings(t shop.Table) []string {
 	return list
 }
 
-func printed(row []shop.Cell) []string {
+func printed(cells []shop.Cell) []string {
 	var list []string
-	for _, c := range row {
-		list = append(list, cellText(c))
+	for _, c := range cells {
+		if c.IsNumber {
+			list = append(list, fixed(c))
+		} else {
+			list = append(list, diag.Clean(c.Text))
+		}
 	}
 	return list
-}
-
-// cellText prints a cell; a number with a text has the text behind it.
-func cellText(c shop.Cell) string {
-	if c.IsNumber {
-		return fixed(c) + c.Text
-	}
-	return c.Text
 }
 
 // fixed prints a number to its digits, never as -0.
@@ -74,34 +111,32 @@ func widthsOf(grid [][]string) []int {
 	widths := make([]int, len(grid[0]))
 	for _, r := range grid {
 		for i, s := range r {
-			widths[i] = max(widths[i], utf8.RuneCountInString(s))
+			widths[i] = max(widths[i], diag.Columns(s))
 		}
 	}
 	return widths
 }
 
-func writeRow(b *bufio.Writer, t shop.Table, row []string, widths []int) {
+func row(t shop.Table, cells []string, widths []int) string {
 	var line strings.Builder
-	for i, s := range row {
+	for i, s := range cells {
 		if i > 0 {
 			line.WriteString("  ")
 		}
-		pad := strings.Repeat(" ", widths[i]-utf8.RuneCountInString(s))
+		pad := strings.Repeat(" ", widths[i]-diag.Columns(s))
 		if t.Columns[i].Kind == shop.Number {
 			line.WriteString(pad + s)
 		} else {
 			line.WriteString(s + pad)
 		}
 	}
-	b.WriteString(strings.TrimRight(line.String(), " ") + "\n")
+	return strings.TrimRight(line.String(), " ")
 }
 
-func writeRule(b *bufio.Writer, widths []int) {
-	for i, n := range widths {
-		if i > 0 {
-			b.WriteString("  ")
-		}
-		b.WriteString(strings.Repeat("-", n))
+func rule(widths []int) string {
+	var parts []string
+	for _, n := range widths {
+		parts = append(parts, strings.Repeat("-", n))
 	}
-	b.WriteString("\n")
+	return strings.Join(parts, "  ")
 }
