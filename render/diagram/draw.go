@@ -9,9 +9,6 @@ import (
 
 // draw turns the finished plan into one scene for each sheet.
 func (p *plan) draw() []Sheet {
-	if len(p.sheets) == 0 {
-		p.sheets = []*page{{number: 1, right: drawLeft, pitch: pitches[0]}}
-	}
 	p.captions()
 	var out []Sheet
 	for _, g := range p.sheets {

@@ -180,7 +180,7 @@ func (c *canvas) pathText(t *track) string {
 func (c *canvas) nameBar(s *segment, x1, x2 float64) {
 	l := []line{fitted(name(s.bar.joint.name), 24)}
 	ch := []choice{
-		{lines: l, x: x1 - 1.6, y: s.y + 1.25, at: scene.End},
+		{lines: l, x: x1 - 1.6, y: s.y + 1.25, at: scene.End}, {lines: l, x: x1 - 2.6, y: s.y + 1.25, at: scene.End},
 		{lines: l, x: x1 + 1.2, y: s.y - 1.3, at: scene.Start},
 		{lines: l, x: x1 + 1.2, y: s.y + 3.8, at: scene.Start},
 		{lines: l, x: x2 + 1.6, y: s.y + 1.25, at: scene.Start},

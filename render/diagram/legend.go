@@ -29,9 +29,9 @@ func (c *canvas) drawLegend() {
 		"Black bar: one joint: rail, splice, stud, terminal.",
 		"Thin black line: inside a device.",
 		"A bar cut by a line is not joined to it.",
-		"Boxed number: goes on at that path (2/29: sheet 2).",
+		"Boxed number: goes on at that path; 2/29: sheet 2.",
 		"Torn edge: more of the unit at other paths.",
-		"Rail numbers: DIN 72552. Contacts drawn at rest.",
+		"Rail numbers: DIN 72552. Contacts are at rest.",
 	}
 	for i, t := range text {
 		l := fitted(small(t), railsX-legendX-1)

@@ -43,6 +43,9 @@ func (p *plan) fill() {
 	for _, group := range evenly(p.panels, least, p.paper.room()) {
 		p.sheets = append(p.sheets, &page{number: len(p.sheets) + 1, panels: group})
 	}
+	if len(p.sheets) == 0 {
+		p.sheets = []*page{{number: 1}}
+	}
 	path := 0
 	for _, g := range p.sheets {
 		g.pitch = p.pitchFor(g, least)

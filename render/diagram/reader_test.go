@@ -237,8 +237,11 @@ func casing(e *element, look func(string) scene.Style) lineMark {
 	return lineMark{}
 }
 
-// box of a line with its width.
+// box of a level or upright line with its width; its ends are cut square.
 func (l lineMark) box() scene.Box {
-	h := l.width / 2
-	return scene.Box{X1: math.Min(l.x1, l.x2) - h, Y1: math.Min(l.y1, l.y2) - h, X2: math.Max(l.x1, l.x2) + h, Y2: math.Max(l.y1, l.y2) + h}
+	h, v := l.width/2, 0.0
+	if l.y1 == l.y2 {
+		h, v = 0, l.width/2
+	}
+	return scene.Box{X1: math.Min(l.x1, l.x2) - h, Y1: math.Min(l.y1, l.y2) - v, X2: math.Max(l.x1, l.x2) + h, Y2: math.Max(l.y1, l.y2) + v}
 }

@@ -253,10 +253,7 @@ func (r *report) checkLines(s *sheetMarks) {
 				continue
 			}
 			if (w.line.x1 == w.line.x2) == (o.line.x1 == o.line.x2) {
-				// two cables may meet at a bar, so that their ends touch
-				if a.Overlap(b) > 3.5*3.5 || math.Min(a.Y2, b.Y2)-math.Max(a.Y1, b.Y1) > 3.5 {
-					r.add("over", "wire %s lies over wire %s", w.number, o.number)
-				}
+				r.add("over", "wire %s lies over wire %s", w.number, o.number)
 				continue
 			}
 			if inner(w.line, o.line) {
