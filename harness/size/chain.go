@@ -46,11 +46,11 @@ func chains(m *model.Model, guards []Guard) (of []int, members [][]*model.Wire) 
 
 // fusePins gives the terminals of a device's protective elements.
 func fusePins(d *model.Device) map[string]bool {
-	if d.Kind.Protects == nil {
+	if len(d.Protects()) == 0 {
 		return nil
 	}
 	pins := map[string]bool{}
-	for _, f := range d.Kind.Protects(d.Device) {
+	for _, f := range d.Protects() {
 		pins[f.In], pins[f.Out] = true, true
 	}
 	return pins
@@ -60,31 +60,20 @@ func fusePins(d *model.Device) map[string]bool {
 // current flows and no other.
 func seriesPairs(d *model.Device) [][2]string {
 	var pairs [][2]string
-	k := d.Kind
-	if k.Protects != nil {
-		for _, f := range k.Protects(d.Device) {
-			pairs = append(pairs, [2]string{f.In, f.Out})
-		}
+	for _, f := range d.Protects() {
+		pairs = append(pairs, [2]string{f.In, f.Out})
 	}
-	if k.Couples != nil {
-		for _, c := range k.Couples(d.Device) {
-			pairs = append(pairs, [2]string{c.A, c.B})
-		}
+	for _, c := range d.Couples() {
+		pairs = append(pairs, [2]string{c.A, c.B})
 	}
-	if k.Passes != nil {
-		for _, p := range k.Passes(d.Device) {
-			pairs = append(pairs, [2]string{p.A, p.B})
-		}
+	for _, p := range d.Passes() {
+		pairs = append(pairs, [2]string{p.A, p.B})
 	}
-	if k.Switches != nil {
-		for _, c := range k.Switches(d.Device) {
-			pairs = append(pairs, [2]string{c.A, c.B})
-		}
+	for _, c := range d.Switches() {
+		pairs = append(pairs, [2]string{c.A, c.B})
 	}
-	if k.Draws != nil {
-		for _, w := range k.Draws(d.Device) {
-			pairs = append(pairs, [2]string{w.Plus, w.Minus})
-		}
+	for _, w := range d.Draws() {
+		pairs = append(pairs, [2]string{w.Plus, w.Minus})
 	}
 	return unshared(d, pairs)
 }
@@ -109,28 +98,18 @@ func unshared(d *model.Device, pairs [][2]string) [][2]string {
 }
 
 func wired(d *model.Device, pin string) bool {
-	t := terminal(d, pin)
+	t := d.Terminal(pin)
 	return t != nil && (len(t.Ends) > 0 || t.Metal != nil || len(t.Bus) > 0)
 }
 
 // loneWire gives the one wire that lands at a terminal, nil where none or
 // several do, or where a bus or metal joins it.
 func loneWire(d *model.Device, pin string) *model.Wire {
-	t := terminal(d, pin)
+	t := d.Terminal(pin)
 	if t == nil || len(t.Ends) != 1 || len(t.Bus) > 0 || t.Metal != nil {
 		return nil
 	}
 	return t.Ends[0].Wire
-}
-
-// terminal gives a device's terminal by its canonical name, nil for none.
-func terminal(d *model.Device, pin string) *model.Terminal {
-	for _, t := range d.Terminals {
-		if t.Name == pin {
-			return t
-		}
-	}
-	return nil
 }
 
 // union is a disjoint-set forest over 0..n-1.

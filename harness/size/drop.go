@@ -27,11 +27,8 @@ func drops(m *model.Model, p gauge.Profile, h *solve.History) []Path {
 	var list []Path
 	held := heldNets(m)
 	for _, d := range m.Devices {
-		if d.Kind.Draws == nil {
-			continue
-		}
-		for i, w := range d.Kind.Draws(d.Device) {
-			if w.Coil || held.has(m, terminal(d, w.Plus)) {
+		for i, w := range d.Draws() {
+			if w.Coil || held.has(m, d.Terminal(w.Plus)) {
 				continue // coils are judged by pull-in; a held terminal has volts of its own
 			}
 			for _, s := range h.States {
@@ -102,7 +99,7 @@ func leastVolts(w part.Draw, step int) float64 {
 
 // circuitFeeding gives the circuit of the first wire at a terminal, nil for none.
 func circuitFeeding(d *model.Device, pin string) *model.Circuit {
-	t := terminal(d, pin)
+	t := d.Terminal(pin)
 	if t == nil || len(t.Ends) == 0 {
 		return nil
 	}
@@ -116,12 +113,9 @@ type posts struct {
 
 func batteryPosts(m *model.Model) posts {
 	for _, d := range m.Devices {
-		if d.Kind.Supplies == nil {
-			continue
-		}
-		for _, s := range d.Kind.Supplies(d.Device) {
+		for _, s := range d.Supplies() {
 			if s.Battery {
-				return posts{terminal(d, s.Plus), terminal(d, s.Minus)}
+				return posts{d.Terminal(s.Plus), d.Terminal(s.Minus)}
 			}
 		}
 	}
@@ -132,7 +126,7 @@ func batteryPosts(m *model.Model) posts {
 // or where the device returns through metal, the terminal that is the metal.
 func pinOrMetal(m *model.Model, d *model.Device, pin string) *model.Terminal {
 	if pin != part.Metal {
-		return terminal(d, pin)
+		return d.Terminal(pin)
 	}
 	for _, t := range d.Terminals {
 		if t.Metal != nil {

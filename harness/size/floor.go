@@ -83,7 +83,7 @@ func (c *chooser) guard(k *gauge.WireCase, w *model.Wire) {
 		k.Exempt = "ahead of the first fuse"
 	case g.Fuse != nil:
 		k.FuseA, k.FuseName = g.RatedA, g.Fuse.Name
-		k.FuseKind = g.Fuse.Kind.Protects(g.Fuse.Device)[g.Index].Family
+		k.FuseKind = g.Fuse.Protects()[g.Index].Family
 	case g.RatedA > 0:
 		k.FuseA, k.FuseName = g.RatedA, g.Source.Name
 	}
@@ -93,10 +93,7 @@ func (c *chooser) guard(k *gauge.WireCase, w *model.Wire) {
 // starter motor takes its current.
 func feedsStarter(w *model.Wire) bool {
 	for _, t := range []*model.Terminal{w.From, w.To} {
-		if t.Device.Kind.Draws == nil {
-			continue
-		}
-		for _, d := range t.Device.Kind.Draws(t.Device.Device) {
+		for _, d := range t.Device.Draws() {
 			if d.Starter && d.Plus == t.Name {
 				return true
 			}

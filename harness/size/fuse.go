@@ -14,10 +14,7 @@ func (c *chooser) rateFuses(h *solve.History) {
 	c.rating = map[*model.Device][]float64{}
 	c.fuses = nil
 	for _, d := range c.m.Devices {
-		if d.Kind.Protects == nil {
-			continue
-		}
-		for i, f := range d.Kind.Protects(d.Device) {
+		for i, f := range d.Protects() {
 			fuse := Fuse{Device: d, Index: i, RatedA: f.RatedA}
 			fuse.LoadA, fuse.At = fuseLoad(h, d, i)
 			if f.RatedA == 0 {

@@ -11,11 +11,8 @@ type netSet map[int]bool
 func heldNets(m *model.Model) netSet {
 	nets := netSet{}
 	for _, d := range m.Devices {
-		if d.Kind.Holds == nil {
-			continue
-		}
-		for _, h := range d.Kind.Holds(d.Device) {
-			if t := terminal(d, h.Pin); t != nil {
+		for _, h := range d.Holds() {
+			if t := d.Terminal(h.Pin); t != nil {
 				nets[m.Nets().Of[t.ID]] = true
 			}
 		}

@@ -72,26 +72,17 @@ func ratingGraph(m *model.Model, rated func(*model.Device, int) float64) [][]lin
 }
 
 func deviceLinks(d *model.Device, rated func(*model.Device, int) float64, free link, add func(a, b *model.Terminal, l link, oneWay bool)) {
-	k := d.Kind
-	if k.Protects != nil {
-		for i, f := range k.Protects(d.Device) {
-			add(terminal(d, f.In), terminal(d, f.Out), link{ratedA: rated(d, i), fuse: d, index: i}, false)
-		}
+	for i, f := range d.Protects() {
+		add(d.Terminal(f.In), d.Terminal(f.Out), link{ratedA: rated(d, i), fuse: d, index: i}, false)
 	}
-	if k.Switches != nil {
-		for _, c := range k.Switches(d.Device) {
-			add(terminal(d, c.A), terminal(d, c.B), free, false)
-		}
+	for _, c := range d.Switches() {
+		add(d.Terminal(c.A), d.Terminal(c.B), free, false)
 	}
-	if k.Couples != nil {
-		for _, c := range k.Couples(d.Device) {
-			add(terminal(d, c.A), terminal(d, c.B), free, false)
-		}
+	for _, c := range d.Couples() {
+		add(d.Terminal(c.A), d.Terminal(c.B), free, false)
 	}
-	if k.Passes != nil {
-		for _, p := range k.Passes(d.Device) {
-			add(terminal(d, p.A), terminal(d, p.B), free, p.OneWay)
-		}
+	for _, p := range d.Passes() {
+		add(d.Terminal(p.A), d.Terminal(p.B), free, p.OneWay)
 	}
 }
 
@@ -101,11 +92,8 @@ func widest(m *model.Model, g [][]link) []Guard {
 	done := make([]bool, len(m.Terminals))
 	var q guardQueue
 	for _, d := range m.Devices {
-		if d.Kind.Supplies == nil {
-			continue
-		}
-		for _, s := range d.Kind.Supplies(d.Device) {
-			t := terminal(d, s.Plus)
+		for _, s := range d.Supplies() {
+			t := d.Terminal(s.Plus)
 			if t == nil || t.Metal != nil {
 				continue
 			}

@@ -145,7 +145,7 @@ func (c *chooser) lossOf(p Path) *loss {
 }
 
 func (c *chooser) endsOf(p Path) (plus, minus *model.Terminal) {
-	w := p.Device.Kind.Draws(p.Device.Device)[p.Draw]
+	w := p.Device.Draws()[p.Draw]
 	return pinOrMetal(c.m, p.Device, w.Plus), pinOrMetal(c.m, p.Device, w.Minus)
 }
 

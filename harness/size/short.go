@@ -76,29 +76,22 @@ func outwardGraph(m *model.Model, wires []solve.Conductor, rated func(*model.Dev
 		}
 	}
 	for _, d := range m.Devices {
-		k := d.Kind
-		if k.Protects != nil {
-			for i, f := range k.Protects(d.Device) {
-				ohm, grade := gauge.FuseOhm(f.Family, rated(d, i))
-				if !grade.MayDecide() {
-					ohm = 0
-				}
-				add(terminal(d, f.In), terminal(d, f.Out), ohm*(1+gauge.FuseRise), false)
+		for i, f := range d.Protects() {
+			ohm, grade := gauge.FuseOhm(f.Family, rated(d, i))
+			if !grade.MayDecide() {
+				ohm = 0
 			}
+			add(d.Terminal(f.In), d.Terminal(f.Out), ohm*(1+gauge.FuseRise), false)
 		}
-		if k.Switches != nil {
-			for _, c := range k.Switches(d.Device) {
-				ohm := gauge.SwitchContactOhm
-				if c.CoilA != "" {
-					ohm = gauge.RelayContactOhm
-				}
-				add(terminal(d, c.A), terminal(d, c.B), ohm, false)
+		for _, c := range d.Switches() {
+			ohm := gauge.SwitchContactOhm
+			if c.CoilA != "" {
+				ohm = gauge.RelayContactOhm
 			}
+			add(d.Terminal(c.A), d.Terminal(c.B), ohm, false)
 		}
-		if k.Couples != nil {
-			for _, c := range k.Couples(d.Device) {
-				add(terminal(d, c.A), terminal(d, c.B), c.Ohm, false)
-			}
+		for _, c := range d.Couples() {
+			add(d.Terminal(c.A), d.Terminal(c.B), c.Ohm, false)
 		}
 	}
 	return g

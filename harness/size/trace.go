@@ -40,11 +40,8 @@ func points(m *model.Model) []int {
 		}
 	}
 	for _, d := range m.Devices {
-		if d.Kind.Couples == nil {
-			continue
-		}
-		for _, c := range d.Kind.Couples(d.Device) {
-			if a, b := terminal(d, c.A), terminal(d, c.B); a != nil && b != nil {
+		for _, c := range d.Couples() {
+			if a, b := d.Terminal(c.A), d.Terminal(c.B); a != nil && b != nil {
 				u.join(a.ID, b.ID)
 			}
 		}
@@ -62,21 +59,14 @@ func newTracer(m *model.Model, point []int, s *solve.State) *tracer {
 		t.add(w.From, w.To, w, s.WireA[w.ID])
 	}
 	for _, d := range m.Devices {
-		k := d.Kind
-		if k.Protects != nil {
-			for i, f := range k.Protects(d.Device) {
-				t.add(terminal(d, f.In), terminal(d, f.Out), nil, s.FuseA[d.ID][i])
-			}
+		for i, f := range d.Protects() {
+			t.add(d.Terminal(f.In), d.Terminal(f.Out), nil, s.FuseA[d.ID][i])
 		}
-		if k.Switches != nil {
-			for i, c := range k.Switches(d.Device) {
-				t.add(terminal(d, c.A), terminal(d, c.B), nil, s.ContactA[d.ID][i])
-			}
+		for i, c := range d.Switches() {
+			t.add(d.Terminal(c.A), d.Terminal(c.B), nil, s.ContactA[d.ID][i])
 		}
-		if k.Passes != nil {
-			for _, p := range k.Passes(d.Device) {
-				t.add(terminal(d, p.A), terminal(d, p.B), nil, math.Inf(1))
-			}
+		for _, p := range d.Passes() {
+			t.add(d.Terminal(p.A), d.Terminal(p.B), nil, math.Inf(1))
 		}
 	}
 	return t

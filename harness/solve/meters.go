@@ -37,9 +37,7 @@ func newMeters(f *frame) meters {
 		m.contact.next()
 		m.output.next()
 		m.supply.next()
-		if d.Kind != nil {
-			m.read(f, d)
-		}
+		m.read(f, d)
 	}
 	for _, each := range []*meter{&m.draw, &m.fuse, &m.contact, &m.output, &m.supply} {
 		each.next()
@@ -48,34 +46,24 @@ func newMeters(f *frame) meters {
 }
 
 func (m *meters) read(f *frame, d *model.Device) {
-	if d.Kind.Draws != nil {
-		for _, x := range d.Kind.Draws(d.Device) {
-			if at, _, ok := f.point(d, x.Plus); ok && x.Coil {
-				m.draw.add(f.entering(d, at, func(part.Use) bool { return true })) // all its windings
-				continue
-			}
-			m.draw.add(f.between(d, x.Plus, x.Minus))
+	for _, x := range d.Draws() {
+		if at, _, ok := f.point(d, x.Plus); ok && x.Coil {
+			m.draw.add(f.entering(d, at, func(part.Use) bool { return true })) // all its windings
+			continue
 		}
+		m.draw.add(f.between(d, x.Plus, x.Minus))
 	}
-	if d.Kind.Protects != nil {
-		for _, x := range d.Kind.Protects(d.Device) {
-			m.fuse.add(f.between(d, x.In, x.Out))
-		}
+	for _, x := range d.Protects() {
+		m.fuse.add(f.between(d, x.In, x.Out))
 	}
-	if d.Kind.Switches != nil {
-		for _, x := range d.Kind.Switches(d.Device) {
-			m.contact.add(f.between(d, x.A, x.B))
-		}
+	for _, x := range d.Switches() {
+		m.contact.add(f.between(d, x.A, x.B))
 	}
-	if d.Kind.Drives != nil {
-		for _, x := range d.Kind.Drives(d.Device) {
-			m.output.add(f.leaving(d, x.Pin, part.OutputElement))
-		}
+	for _, x := range d.Drives() {
+		m.output.add(f.leaving(d, x.Pin, part.OutputElement))
 	}
-	if d.Kind.Supplies != nil {
-		for _, x := range d.Kind.Supplies(d.Device) {
-			m.supply.add(f.leaving(d, x.Plus, part.SourceElement))
-		}
+	for _, x := range d.Supplies() {
+		m.supply.add(f.leaving(d, x.Plus, part.SourceElement))
 	}
 }
 

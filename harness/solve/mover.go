@@ -63,7 +63,7 @@ func (f *frame) newMover(d *model.Device, s part.State) mover {
 		if w.Steps == part.NoSteps {
 			steps = f.all()
 		}
-		m.watch = append(m.watch, watch{plus: plus, minus: minus, terminal: terminalOf(d, w.Plus), atLeastV: w.AtLeastV, steps: steps})
+		m.watch = append(m.watch, watch{plus: plus, minus: minus, terminal: d.Terminal(w.Plus), atLeastV: w.AtLeastV, steps: steps})
 	}
 	return m
 }

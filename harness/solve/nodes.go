@@ -56,11 +56,8 @@ func lay(m *model.Model, g part.Grade) *layout {
 // couple joins the terminals of a device that are one point. A pair's
 // resistance is a low figure and counts in nominal figures alone.
 func (l *layout) couple(u union, d *model.Device, g part.Grade) {
-	if d.Kind == nil || d.Kind.Couples == nil {
-		return
-	}
-	for _, p := range d.Kind.Couples(d.Device) {
-		a, b := terminalOf(d, p.A), terminalOf(d, p.B)
+	for _, p := range d.Couples() {
+		a, b := d.Terminal(p.A), d.Terminal(p.B)
 		switch {
 		case a == nil || b == nil:
 		case g == part.Nominal && p.Ohm >= leastOhm:
@@ -98,11 +95,8 @@ func (l *layout) number(u union, terminals, metals int) {
 func reference(m *model.Model) *model.Terminal {
 	var first *model.Terminal
 	for _, d := range m.Devices {
-		if d.Kind == nil || d.Kind.Supplies == nil {
-			continue
-		}
-		for _, s := range d.Kind.Supplies(d.Device) {
-			t := terminalOf(d, s.Minus)
+		for _, s := range d.Supplies() {
+			t := d.Terminal(s.Minus)
 			if t != nil && s.Battery {
 				return t
 			}
@@ -112,14 +106,6 @@ func reference(m *model.Model) *model.Terminal {
 		}
 	}
 	return first
-}
-
-// terminalOf gives a device's terminal by canonical name or alias, nil for none.
-func terminalOf(d *model.Device, name string) *model.Terminal {
-	if i, ok := d.PinOf(name); ok && i < len(d.Terminals) {
-		return d.Terminals[i]
-	}
-	return nil
 }
 
 // union is a disjoint-set forest over 0..n-1; the root of a set is its least member.

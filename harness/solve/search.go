@@ -36,10 +36,7 @@ func (s *search) init(f *frame) {
 	s.plus, s.minus = make([]bool, n), make([]bool, n)
 	s.toward = make([]int32, n)
 	for _, d := range f.model.Devices {
-		if d.Kind == nil || d.Kind.Supplies == nil {
-			continue
-		}
-		for _, x := range d.Kind.Supplies(d.Device) {
+		for _, x := range d.Supplies() {
 			_, a, okA := f.point(d, x.Plus)
 			_, b, okB := f.point(d, x.Minus)
 			if okA && okB {

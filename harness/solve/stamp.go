@@ -89,7 +89,7 @@ func leads(d *model.Device, l *link, b part.Branch) bool {
 		if d.Kind.Passes == nil {
 			return false
 		}
-		for _, p := range d.Kind.Passes(d.Device) {
+		for _, p := range d.Passes() {
 			if p.A == b.A && p.B == b.B || p.A == b.B && p.B == b.A {
 				return true
 			}
@@ -107,7 +107,7 @@ func (f *frame) point(d *model.Device, name string) (id int32, n circuit.Node, o
 		}
 		name = d.Kind.Ground
 	}
-	t := terminalOf(d, name)
+	t := d.Terminal(name)
 	if t == nil {
 		return 0, 0, false
 	}
@@ -129,11 +129,9 @@ type output struct {
 // output gives the index of the output that an element belongs to.
 func (f *frame) output(d *model.Device, l *link) int32 {
 	pin := l.ta
-	if d.Kind.Drives != nil {
-		for _, o := range d.Kind.Drives(d.Device) {
-			if t := terminalOf(d, o.Pin); t != nil && (int32(t.ID) == l.ta || int32(t.ID) == l.tb) {
-				pin = int32(t.ID)
-			}
+	for _, o := range d.Drives() {
+		if t := d.Terminal(o.Pin); t != nil && (int32(t.ID) == l.ta || int32(t.ID) == l.tb) {
+			pin = int32(t.ID)
 		}
 	}
 	for i := range f.outs {

@@ -67,10 +67,7 @@ func (f *frame) behindCoil(hand union, live map[int]bool, r, depth int) {
 func (f *frame) liveGroups(near union) map[int]bool {
 	live := map[int]bool{}
 	for _, d := range f.model.Devices {
-		if d.Kind == nil || d.Kind.Supplies == nil {
-			continue
-		}
-		for _, s := range d.Kind.Supplies(d.Device) {
+		for _, s := range d.Supplies() {
 			if _, n, ok := f.point(d, s.Plus); ok {
 				live[near.find(int(n))] = true
 			}
