@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"legwork/gauge"
 	"legwork/harness/part"
 	"legwork/harness/quantity"
 	"legwork/render/scene"
@@ -159,31 +158,10 @@ func (c *canvas) drawMates(a *panel) {
 	}
 }
 
-// awgSteps names the stroke classes in the legend.
+// strokeNames names the stroke classes in the legend, in either system.
 func strokeNames(metric bool) []string {
 	if metric {
 		return []string{"to 1", "1.5-2.5", "4-6", "10-16", "25 up"}
 	}
-	var out []string
-	last := ""
-	for i := range strokes {
-		first := ""
-		for n := 26; n >= -3; n-- {
-			if k, _ := strokeOf(gauge.AWGAreaMM2(n)); k == i && n%2 == 0 {
-				if first == "" {
-					first = awgText(n)
-				}
-				last = awgText(n)
-			}
-		}
-		switch i {
-		case 0:
-			out = append(out, "to "+last)
-		case len(strokes) - 1:
-			out = append(out, first+" up")
-		default:
-			out = append(out, first+"-"+last)
-		}
-	}
-	return out
+	return []string{"to 18", "16-14", "12-10", "8-6", "4 up"}
 }

@@ -25,14 +25,14 @@ func (p *plan) wireData(w *model.Wire) string {
 	data := ""
 	if s, ok := p.sizeOf(w); ok {
 		switch {
-		case s.Metric && p.m.Metric:
-			data = trimFloat(s.Nominal)
-		case !s.Metric && !p.m.Metric:
-			data = awgText(s.AWG)
-		case s.Metric:
-			data = trimFloat(s.Nominal) + " mm²"
+		case s.metric && p.m.Metric:
+			data = trimFloat(s.areaMM2)
+		case !s.metric && !p.m.Metric:
+			data = awgText(s.awg)
+		case s.metric:
+			data = trimFloat(s.areaMM2) + " mm²"
 		default:
-			data = awgText(s.AWG) + " AWG"
+			data = awgText(s.awg) + " AWG"
 		}
 	}
 	if k := colorText(w.Color); k != "" {
@@ -150,7 +150,7 @@ func (c *canvas) wireNode(w *model.Wire, xy [4]float64, cutHalo [2]float64) *sce
 	}
 	g.Data = []scene.Attr{{Name: "wire", Value: w.Number}, {Name: "from", Value: shown(w.From)}, {Name: "to", Value: shown(w.To)}}
 	if s, ok := c.p.sizeOf(w); ok {
-		g.Data = append(g.Data, scene.Attr{Name: "size", Value: s.Name})
+		g.Data = append(g.Data, scene.Attr{Name: "size", Value: s.name})
 	}
 	g.Data = append(g.Data, scene.Attr{Name: "color", Value: colorText(w.Color)})
 	p := xy

@@ -109,8 +109,5 @@ func (p *plan) promote(t *model.Terminal) *joint {
 	return j
 }
 
-// loads reports whether the device uses current or supplies it.
-func loads(d *model.Device) bool { return d.Kind.Draws != nil || d.Kind.Supplies != nil }
-
 // protects reports whether the device opens on too much current.
 func protects(k *part.Kind) bool { return k.Protects != nil }

@@ -29,20 +29,17 @@ type plan struct {
 // item is one symbol of the drawing: a device, a part of one (coil, contact),
 // one cavity pair of a connector, or one pin of a unit.
 type item struct {
-	id     int
-	dev    *model.Device
-	form   form
-	pins   []*pin
-	slot   int // row of the sheet, 1 to lastSlot
-	want   int // row that its kind asks for
-	sect   *section
-	mate   *item // the coil of a contact, a contact of a coil
-	unit   bool  // one pin of a unit; its neighbors share the outline
-	sub    string
-	cols   []*col
-	flip   bool // a two-column item drawn from right to left
-	paths  []int
-	legend string
+	id   int
+	dev  *model.Device
+	form form
+	pins []*pin
+	slot int // row of the sheet, 1 to lastSlot
+	sect *section
+	mate *item // the coil of a contact, a contact of a coil
+	unit bool  // one pin of a unit; its neighbors share the outline
+	sub  string
+	cols []*col
+	flip bool // a two-column item drawn from right to left
 }
 
 // pin is where a terminal sits on its item.
@@ -75,7 +72,6 @@ type joint struct {
 	dev   *model.Device
 	terms []*model.Terminal
 	metal *model.Metal
-	gap   int // local: the gap under slot gap
 	rank  int // rails: place from the top
 	tag   string
 	small string // number beside the tag

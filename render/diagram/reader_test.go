@@ -17,13 +17,11 @@ type lineMark struct {
 	x1, y1, x2, y2 float64
 	width          float64
 	class          string
-	layer          string
 }
 
 type wireMark struct {
 	id, number string
 	line       lineMark
-	label      *textMark
 }
 
 type pinMark struct {

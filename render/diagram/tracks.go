@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 
-	"legwork/gauge"
 	"legwork/harness/model"
 	"legwork/harness/part"
 )
@@ -76,29 +75,36 @@ func (p *plan) makeTracks(s *section) {
 // track gives the track that the column belongs to.
 func (c *col) track() *track { return c.root().at }
 
+// wireSize is the size of a wire as it is printed and drawn.
+type wireSize struct {
+	name    string // "14 AWG", "2.5 mm2"
+	awg     int
+	metric  bool
+	areaMM2 float64 // nominal for metric sizes
+}
+
 // sizeOf gives the size of a wire: as legwork sized it, or as the draft says.
-func (p *plan) sizeOf(w *model.Wire) (gauge.Size, bool) {
-	if s := p.in.Sizes; s != nil && w.ID < len(s.Wires) && s.Wires[w.ID].Conductor.Size.AreaMM2 > 0 {
-		return s.Wires[w.ID].Conductor.Size, true
+func (p *plan) sizeOf(w *model.Wire) (s wireSize, ok bool) {
+	from := w.Size
+	switch z := p.in.Sizes; {
+	case z != nil && w.ID < len(z.Wires) && z.Wires[w.ID].Conductor.Size.AreaMM2 > 0:
+		from = z.Wires[w.ID].Conductor.Size
+	case w.Sized:
+	case w.Circuit != nil && w.Circuit.Sized:
+		from = w.Circuit.Size
+	default:
+		return s, false
 	}
-	if w.Sized {
-		return w.Size, true
+	s = wireSize{from.Name, from.AWG, from.Metric, from.AreaMM2}
+	if from.Metric && from.Nominal > 0 {
+		s.areaMM2 = from.Nominal
 	}
-	if w.Circuit != nil && w.Circuit.Sized {
-		return w.Circuit.Size, true
-	}
-	return gauge.Size{}, false
+	return s, true
 }
 
 func (p *plan) areaOf(w *model.Wire) float64 {
-	s, ok := p.sizeOf(w)
-	if !ok {
-		return 0
-	}
-	if s.Metric && s.Nominal > 0 {
-		return s.Nominal
-	}
-	return s.AreaMM2
+	s, _ := p.sizeOf(w)
+	return s.areaMM2
 }
 
 // isLoad reports whether the item stands where current is used.

@@ -30,9 +30,9 @@ const (
 type Anchor uint8
 
 const (
-	Start Anchor = iota
-	Middle
-	End
+	Start  Anchor = iota // the text begins there
+	Middle               // the text is centered there
+	End                  // the text ends there
 )
 
 // Node is one piece of a drawing, or a group of pieces.

@@ -1,0 +1,87 @@
+package diagram
+
+import (
+	"cmp"
+	"math"
+	"slices"
+)
+
+func widthOf(tracks int, pitch float64) float64 {
+	return leftRoom + rightRoom + float64(tracks-1)*pitch
+}
+
+// evenly shares panels out to as few sheets as possible, so that the fullest
+// sheet is as empty as can be.
+func evenly(all []*panel, pitch, room float64) [][]*panel {
+	fits := func(limit float64) [][]*panel {
+		var out [][]*panel
+		used := math.Inf(1)
+		for _, a := range all {
+			w := widthOf(len(a.tracks), pitch)
+			if used+w > limit+1e-9 {
+				out, used = append(out, nil), 0
+			}
+			out[len(out)-1] = append(out[len(out)-1], a)
+			used += w
+		}
+		return out
+	}
+	best := fits(room)
+	for limit := room - 5; limit > 0; limit -= 5 {
+		if try := fits(limit); len(try) == len(best) {
+			best = try
+		} else {
+			break
+		}
+	}
+	return best
+}
+
+func (p *plan) pitchFor(g *page, least float64) float64 {
+	for _, pitch := range pitches {
+		w := 0.0
+		for _, a := range g.panels {
+			w += widthOf(len(a.tracks), pitch)
+		}
+		if w <= p.paper.room()+1e-9 {
+			return pitch
+		}
+	}
+	return least
+}
+
+// place sets the tracks of a sheet; left-over width goes to the sections, at
+// most 10 mm each.
+func (p *plan) place(g *page) {
+	w := 0.0
+	for _, a := range g.panels {
+		w += widthOf(len(a.tracks), g.pitch)
+	}
+	grow := min(max(p.paper.room()-w, 0)/float64(max(len(g.panels), 1)), mostGrow)
+	x := drawLeft
+	for i, a := range g.panels {
+		a.x1, a.shade = x, i%2 == 0
+		x += leftRoom + grow*0.35
+		for k, t := range a.tracks {
+			if k > 0 {
+				x += g.pitch
+			}
+			t.x = x
+		}
+		x += rightRoom + grow*0.65
+		a.x2 = x
+	}
+	g.right = x
+}
+
+// panelsOf lists the panels of a section, left to right.
+func (p *plan) panelsOf(s *section) []*panel {
+	var out []*panel
+	for _, a := range p.panels {
+		if a.sect == s {
+			out = append(out, a)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b *panel) int { return cmp.Compare(a.tracks[0].index, b.tracks[0].index) })
+	return out
+}
