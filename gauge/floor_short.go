@@ -15,7 +15,7 @@ func (j *Judgement) short() {
 		j.skip(FloorShort, "current of a short at the far end is not known")
 		return
 	case len(gatesOf(c.FuseKind)) == 0:
-		j.skip(FloorShort, "no opening times known for a device of kind \""+c.FuseKind+"\"")
+		j.skip(FloorShort, "no opening times known for a device of kind \"", c.FuseKind, "\"")
 		return
 	}
 	if carries := j.base.ampsAt(c.AmbientC, 1); carries >= c.ShortA {
@@ -80,7 +80,7 @@ func (j *Judgement) heatWhy(l Limit, gate Gate, sure bool) []Step {
 func (j *Judgement) tooWeak(first Gate) {
 	c := &j.Case
 	if first.Share == 0 {
-		j.skip(FloorShort, "a "+c.FuseKind+" fuse may take minutes: no law of shorts applies")
+		j.skip(FloorShort, "a ", c.FuseKind, " fuse may take minutes: no law of shorts applies")
 		return
 	}
 	l := Limit{Name: FloorShort, Got: c.ShortA, Asked: first.Share * c.FuseA, Unit: "A"}

@@ -1,6 +1,9 @@
 package gauge
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // ampacity: the wire carries its heating current for ever, in its bundle.
 func (j *Judgement) ampacity() {
@@ -17,7 +20,7 @@ func (j *Judgement) ampacity() {
 func (j *Judgement) protection() {
 	c := &j.Case
 	if c.Exempt != "" {
-		j.skip(FloorProtection, "exempt: "+c.Exempt)
+		j.skip(FloorProtection, "exempt: ", c.Exempt)
 		return
 	}
 	if c.FuseA == 0 {
@@ -112,9 +115,9 @@ func (j *Judgement) mechanical() {
 	})
 }
 
-// skip notes a floor that was not judged.
-func (j *Judgement) skip(name, why string) {
+// skip notes a floor that was not judged; why comes in pieces.
+func (j *Judgement) skip(name string, why ...string) {
 	if !j.quiet {
-		j.NotJudged = append(j.NotJudged, Step{Text: name + ": " + why, Source: "stated"})
+		j.NotJudged = append(j.NotJudged, Step{Text: name + ": " + strings.Join(why, ""), Source: "stated"})
 	}
 }

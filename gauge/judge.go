@@ -1,6 +1,9 @@
 package gauge
 
-import "math"
+import (
+	"cmp"
+	"math"
+)
 
 // WireCase is everything that is asked of one wire. Zero values mean "not
 // asked", save for Size and Family, which must be set.
@@ -32,6 +35,8 @@ const (
 	FloorShort      = "short circuit"
 	FloorDrop       = "drop"
 	FloorMechanical = "mechanical"
+
+	floors = 5 // how many there are
 )
 
 // Limit is one floor of a judged wire: what the wire gives against what is asked.
@@ -64,8 +69,11 @@ type Judgement struct {
 	TempC     float64 // conductor temperature
 	NotJudged []Step  // floors that were not judged, and why
 
-	base  base // ampacity at 30 C, found once
-	quiet bool // leave the working out
+	base           base       // ampacity at 30 C, found once
+	sizeConfidence Confidence // of the conducting area
+	fails          string     // first floor that may decide and is not met
+	quiet          bool       // leave the working out
+	bare           bool       // leave the limits out too
 }
 
 // Limit finds a floor by name; ok is false when it was not asked.
@@ -84,19 +92,24 @@ func (j Judgement) Limit(name string) (l Limit, ok bool) {
 // decide nothing. It has no side effects and never fails: a floor that cannot
 // be judged stands in NotJudged. A case without size or insulation is never
 // OK.
-func JudgeWire(c WireCase) Judgement { return judge(c, false) }
+func JudgeWire(c WireCase) Judgement {
+	j := Judgement{Case: c, base: baseOf(c.Size, c.Family), sizeConfidence: confidenceOf(c.Size.Source)}
+	j.run()
+	return j
+}
 
 // Fits reports whether every floor that may decide is met: the OK of
 // [JudgeWire] without its working, for the many trials of sizing.
-func Fits(c WireCase) bool { return judge(c, true).OK }
+func Fits(c WireCase) bool { return RatingOf(c.Size, c.Family).Fits(&c) }
 
-func judge(c WireCase, quiet bool) Judgement {
-	b := baseOf(c.Size, c.Family)
-	j := Judgement{Case: c, TempC: b.tempC(c.AmbientC, c.HeatA), OK: true, base: b, quiet: quiet}
+// run holds the case of a judgement that is otherwise new against its floors.
+func (j *Judgement) run() {
+	c := &j.Case
+	j.TempC, j.OK = j.base.tempC(c.AmbientC, c.HeatA), true
 	if c.Size.Source == "" || c.Family.Source == "" {
 		j.OK = false
 		j.skip("wire", "size or insulation is not given")
-		return j
+		return
 	}
 	j.ampacity()
 	j.protection()
@@ -104,16 +117,15 @@ func judge(c WireCase, quiet bool) Judgement {
 	j.drop()
 	j.mechanical()
 	least := math.Inf(1)
-	for _, l := range j.Limits {
+	for i := range j.Limits {
+		l := &j.Limits[i]
 		if l.Hint {
 			continue
 		}
-		j.OK = j.OK && l.OK
 		if m := l.Margin(); m < least || math.IsNaN(m) {
 			least, j.Governs = m, l.Name
 		}
 	}
-	return j
 }
 
 // add files a floor; conf is the weakest figure behind it.
@@ -123,6 +135,13 @@ func (j *Judgement) add(l Limit, conf Confidence, why func() []Step) {
 		l.OK = l.Got <= l.Asked
 	}
 	l.Hint = !conf.MayDecide()
+	if !l.OK && !l.Hint {
+		j.OK = false
+		j.fails = cmp.Or(j.fails, l.Name)
+	}
+	if j.bare {
+		return
+	}
 	if !j.quiet {
 		l.Why = why()
 	}
@@ -130,7 +149,7 @@ func (j *Judgement) add(l Limit, conf Confidence, why func() []Step) {
 }
 
 // sizeConf is how far the conducting area of the size may be trusted.
-func (j *Judgement) sizeConf() Confidence { return confidenceOf(j.Case.Size.Source) }
+func (j *Judgement) sizeConf() Confidence { return j.sizeConfidence }
 
 // wireConf is how far its ampacity may be trusted: area, class and table.
 func (j *Judgement) wireConf() Confidence { return min(j.base.conf, j.sizeConf()) }
