@@ -23,6 +23,10 @@ var families = [...]Family{
 	{Name: "ISO-B", TempC: 100, ShortC: finalPVC, Source: "iso-class", Title: "temperature class B"},
 	{Name: "ISO-C", TempC: 125, ShortC: finalPVC, Source: "iso-class", Title: "temperature class C"},
 	{Name: "ISO-D", TempC: 150, ShortC: finalPVC, Source: "iso-class", Title: "temperature class D"},
+	{Name: "ISO-E", TempC: 175, ShortC: 225, Source: "iso-class", ShortSource: "iso-overload", Title: "temperature class E"},
+	{Name: "ISO-F", TempC: 200, ShortC: 250, Source: "iso-class", ShortSource: "iso-overload", Title: "temperature class F"},
+	{Name: "ISO-G", TempC: 225, ShortC: 275, Source: "iso-class", ShortSource: "iso-overload", Title: "temperature class G"},
+	{Name: "ISO-H", TempC: 250, ShortC: 300, Source: "iso-class", ShortSource: "iso-overload", Title: "temperature class H"},
 	{Name: "SGR", TempC: 85, ShortC: finalPVC, Source: "family-least", Title: "battery cable, rubber"},
 	{Name: "SGT", TempC: 85, ShortC: finalPVC, Source: "family-pvc", Title: "battery cable, PVC"},
 	{Name: "SGX", TempC: 125, ShortC: finalXLP, Source: "family-agreed", Title: "battery cable, cross-linked polyolefin"},
@@ -60,6 +64,17 @@ func FamilyFor(s Size) Family {
 
 // Confidence is how far the class temperature of the family may be trusted.
 func (f Family) Confidence() Confidence { return confidenceOf(f.Source) }
+
+// shortKey is the source of ShortC.
+func (f Family) shortKey() string {
+	if f.ShortSource == "" {
+		return "k-factors"
+	}
+	return f.ShortSource
+}
+
+// metric reports a class of ISO 6722, whose cable is thin-walled.
+func (f Family) metric() bool { return strings.HasPrefix(f.Name, "ISO-") }
 
 // Families lists every kind of insulation by name.
 func Families() []Family { return slices.Clone(families[:]) }

@@ -44,7 +44,7 @@ func (j *Judgement) heatOfShort() {
 		return
 	}
 	l := Limit{Name: FloorShort, Got: WithstandA2S(c.Size.AreaMM2, j.TempC, c.Family.ShortC), Asked: let, Unit: "A2s"}
-	conf := min(j.wireConf(), confidenceOf("let-through"), confidenceOf("k-factors"), confidenceOf(gate.Source))
+	conf := min(j.wireConf(), confidenceOf("let-through"), confidenceOf(c.Family.shortKey()), confidenceOf(gate.Source))
 	j.add(l, conf, func() []Step { return j.heatWhy(l, gate, sure) })
 }
 
@@ -63,7 +63,7 @@ func (j *Judgement) heatWhy(l Limit, gate Gate, sure bool) []Step {
 		},
 		{
 			Text:     fmt.Sprintf("%s, %.4g mm2, end temperature of the insulation", c.Size.Name, c.Size.AreaMM2),
-			Equation: "(k S)^2", Value: l.Got, Unit: "A2s", Source: "k-factors",
+			Equation: "(k S)^2", Value: l.Got, Unit: "A2s", Source: c.Family.shortKey(),
 		},
 	}
 	if fast, g, found := LetThrough(c.FuseKind, c.FuseA, c.ShortA, false); sure && found && fast < l.Asked {

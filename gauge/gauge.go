@@ -50,6 +50,7 @@ type Size struct {
 	Nominal float64 // mm2 on the label, metric sizes
 	AreaMM2 float64 // conducting area that its resistance is computed from
 	Source  string
+	Tinned  bool // see [TinnedSize]
 }
 
 // Family is a kind of insulation.
@@ -59,6 +60,8 @@ type Family struct {
 	TempC  float64 // class temperature of the conductor
 	ShortC float64 // highest conductor temperature at the end of a short of up to 5 s
 	Source string
+
+	ShortSource string // source of ShortC, "" for k-factors
 }
 
 // Profile is a named set of limits with sources.
