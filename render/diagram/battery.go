@@ -47,6 +47,22 @@ func (p *plan) poseBattery() {
 	}
 }
 
+// turnMainFuses turns over a fuse that the battery's only wire goes to and that
+// feeds a rail: current then runs up from the battery.
+func (p *plan) turnMainFuses() {
+	for _, r := range p.runs {
+		for i := range r.ends {
+			a, q := r.ends[i].pin, r.ends[1-i].pin
+			if a == nil || q == nil || p.flow.fromPlus[a.term.ID] != 0 || !q.item.form.simple || !protects(q.item.dev.Kind) || !p.feedsRail(q) {
+				continue
+			}
+			if q.up() && a.up() {
+				q.item.take(q.item.form.swapped())
+			}
+		}
+	}
+}
+
 // across gives the pin at the other end of a run that ends at the joint.
 func (r *run) across(j *joint) (q *pin, here bool) {
 	switch j {

@@ -26,6 +26,9 @@ func (p *plan) captions() {
 				if s.run.strap && best == "" {
 					best = "Strap"
 				}
+				if j := s.upper.joint; best == "" && j != nil {
+					best = j.name
+				}
 			}
 			t.caption = best
 		}

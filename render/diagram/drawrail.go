@@ -3,6 +3,7 @@ package diagram
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"legwork/render/scene"
 )
@@ -152,13 +153,7 @@ func (c *canvas) drawSegments() {
 
 // alsoAt boxes the numbers of the other paths at which the joint is drawn.
 func (c *canvas) alsoAt(s *segment, x float64) *scene.Node {
-	text := ""
-	for _, o := range s.others {
-		if text != "" {
-			text += " "
-		}
-		text += c.pathText(o.places[0])
-	}
+	text := c.elsewhere(s)
 	l := fitted(strong(text), 11)
 	w := max(l.width()+2, 5)
 	box := scene.Frame("box", x, s.y-2.1, x+w, s.y+2.1)
@@ -167,6 +162,33 @@ func (c *canvas) alsoAt(s *segment, x float64) *scene.Node {
 	g.Title = s.bar.joint.name + " is also at " + text
 	g.Data = []scene.Attr{{Name: "joint", Value: s.bar.joint.name}}
 	return g
+}
+
+// elsewhere gives the path of the joint's home, the piece with most ends on
+// it; the home lists its other pieces.
+func (c *canvas) elsewhere(s *segment) string {
+	home := s
+	for _, o := range s.others {
+		if o.weight() > home.weight() || o.weight() == home.weight() && o.places[0].path < home.places[0].path {
+			home = o
+		}
+	}
+	if home != s {
+		return c.pathText(home.places[0])
+	}
+	var here []int
+	var away []string
+	for _, o := range s.others {
+		if t := o.places[0]; t.page == c.g {
+			here = append(here, t.path)
+		} else {
+			away = append(away, c.pathText(t))
+		}
+	}
+	if len(here) > 0 {
+		away = append([]string{ranges(here)}, away...)
+	}
+	return strings.Join(away, " ")
 }
 
 // pathText is the number of a path, with its sheet where that is another.

@@ -76,13 +76,19 @@ func (c *canvas) drawIndex() {
 	}
 	s := c.p.paper
 	y := s.h - 44 + 1.4
-	rows := int(math.Floor((s.h-s.margin-1-y)/indexRow)) - 1
+	rows := int(math.Floor((s.h - s.margin - 1 - y) / indexRow))
 	right := s.w - s.margin - blockW - 1
-	cols := min(max((len(list)+rows-1)/rows, 2), int((right-indexX)/24))
+	cols := (len(list) + rows - 1) / rows
+	if cols > int((right-indexX)/24) {
+		for i := range list {
+			list[i].label = ""
+		}
+	}
+	cols = min(max(cols, 2), int((right-indexX)/16))
 	w := (right - indexX) / float64(cols)
 	if len(list) > rows*cols {
-		more := len(list) - rows*cols + 1
-		list = append(list[:rows*cols-1:rows*cols-1], entry{"", fmt.Sprintf("and %d more devices", more), ""})
+		list[rows*cols-1] = entry{fmt.Sprintf("+ %d more", len(list)-rows*cols+1), "", ""}
+		list = list[:rows*cols]
 	}
 	for i, e := range list {
 		x := indexX + w*float64(i/rows)
@@ -94,7 +100,7 @@ func (c *canvas) drawIndex() {
 }
 
 func (c *canvas) indexLine(e entry, x, y, w float64) {
-	who := fitted(strong(e.name), w*0.4)
+	who := fitted(strong(e.name), w*0.45)
 	paths := fitted(small(e.paths), w*0.42)
 	from := max(who.width()+1, 6)
 	c.legend.Add(scene.Words(who.class(), x, y, scene.Start, who.text), scene.Words(paths.class(), x+w-3, y, scene.End, paths.text))

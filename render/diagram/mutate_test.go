@@ -102,6 +102,14 @@ func TestCheckerBites(t *testing.T) {
 			find(s, "name", "dev", "F3").Kids[0].Points[0] = scene.Point{X: x1 + 1, Y: (y1 + y2) / 2}
 		}},
 		{"an id is there twice", "id", func(t *testing.T, s []diagram.Sheet) { wire(t, s, "201").ID = wire(t, s, "202").ID }},
+		{"a symbol lies on another", "box", func(t *testing.T, s []diagram.Sheet) {
+			a, b := find(s, "dev", "dev", "F3"), find(s, "dev", "dev", "F5")
+			for i := range a.Data {
+				if a.Data[i].Name == "body" {
+					a.Data[i].Value = b.Get("body")
+				}
+			}
+		}},
 		{"the description is gone", "name", func(t *testing.T, s []diagram.Sheet) { s[0].Scene.Desc = "" }},
 		{"a terminal is not tied to its bar", "lead", func(t *testing.T, s []diagram.Sheet) {
 			drop(s, find(s, "leads", "", ""))

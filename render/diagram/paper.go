@@ -33,11 +33,11 @@ const (
 	blockH     = 35.0
 	leftRoom   = 11.5 // free left of the first track of a section
 	rightRoom  = 15.5 // free right of the last
-	mostGrow   = 10.0
+	mostGrow   = 14.0
 )
 
 // pitches are the distances of tracks that a sheet may use, widest first.
-var pitches = []float64{25, 22.5, 20, 17.5}
+var pitches = []float64{30, 27.5, 25, 22.5, 20, 17.5}
 
 func (s paper) room() float64     { return s.w - drawRight - drawLeft }
 func (s paper) baseLine() float64 { return s.h - footHeight }

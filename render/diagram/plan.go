@@ -76,8 +76,9 @@ type joint struct {
 	tag   string
 	small string // number beside the tag
 	about string // words over the rail
-	class int    // sorting of rails
-	self  bool   // has a name of its own (splice, stud, bus), not that of a pin
+	class int    // sorting of rails: class, then distance from the battery
+	far   float64
+	self  bool // has a name of its own (splice, stud, bus), not that of a pin
 	gaps  []*bar
 }
 

@@ -28,6 +28,7 @@ func (p *plan) pose() {
 		}
 	}
 	p.poseBattery()
+	p.turnMainFuses()
 	for range mostRails {
 		changed := false
 		for _, it := range p.items {

@@ -1,6 +1,7 @@
 package diagram
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -24,10 +25,7 @@ func (p *plan) nameRails() {
 		p.nameRail(j)
 	}
 	slices.SortStableFunc(p.rails, func(a, b *joint) int {
-		if a.class != b.class {
-			return a.class - b.class
-		}
-		return a.id - b.id
+		return cmp.Or(cmp.Compare(a.class, b.class), cmp.Compare(a.far, b.far), cmp.Compare(a.id, b.id))
 	})
 	used := map[string]int{}
 	for i, j := range p.rails {
@@ -46,6 +44,7 @@ func (p *plan) nameRail(j *joint) {
 			at = t
 		}
 	}
+	j.far = p.flow.fromPlus[at.ID]
 	fuse := ""
 	for i := at.ID; i >= 0; {
 		s := p.flow.back[i]

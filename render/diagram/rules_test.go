@@ -47,6 +47,7 @@ func judge(m *model.Model, sheets []diagram.Sheet) (*report, error) {
 		all = append(all, marks)
 		r.checkNames(marks)
 		r.checkLines(marks)
+		r.checkBoxes(marks)
 		r.checkTexts(marks)
 		r.checkLabels(marks)
 	}
@@ -136,6 +137,36 @@ func (r *report) checkLines(s *sheetMarks) {
 	}
 }
 
+// checkBoxes wants the boxes of path numbers clear of wires, symbols and one
+// another; a box may touch the wire that it ends.
+func (r *report) checkBoxes(s *sheetMarks) {
+	for i, x := range s.xrefs {
+		in := x.box.Grow(-0.1)
+		for _, w := range s.wires {
+			if in.Overlap(w.line.box()) > 0.05 {
+				r.add("box", "the box of %s%s lies over wire %s", x.wire, x.joint, w.number)
+			}
+		}
+		for _, b := range s.bodies {
+			if in.Overlap(b.box) > 0.05 {
+				r.add("box", "the box of %s%s lies over %s", x.wire, x.joint, b.dev)
+			}
+		}
+		for _, o := range s.xrefs[i+1:] {
+			if in.Overlap(o.box) > 0.05 {
+				r.add("box", "the box of %s%s lies over that of %s%s", x.wire, x.joint, o.wire, o.joint)
+			}
+		}
+	}
+	for i, a := range s.bodies {
+		for _, b := range s.bodies[i+1:] {
+			if a.box.Overlap(b.box) > 0.05 {
+				r.add("box", "%s lies over %s", a.dev, b.dev)
+			}
+		}
+	}
+}
+
 // inner reports whether a level and an upright line cross away from their ends.
 func inner(a, b lineMark) bool {
 	if a.x1 != a.x2 {
@@ -172,6 +203,12 @@ func (r *report) checkTexts(s *sheetMarks) {
 		for _, b := range s.bodies {
 			if t.dev != b.dev && t.box.Overlap(b.box) > 0.05 {
 				r.add("text", "%q lies over %s", t.text, b.dev)
+			}
+		}
+		for _, l := range s.leads {
+			l.width = 0.3
+			if t.box.Overlap(l.box()) > 0.05 {
+				r.add("text", "%q lies over the line of a device", t.text)
 			}
 		}
 		for _, p := range s.pins {

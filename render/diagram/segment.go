@@ -23,6 +23,25 @@ type segment struct {
 func (s *segment) left() float64  { return s.places[0].x }
 func (s *segment) right() float64 { return s.places[len(s.places)-1].x }
 
+// weight says how much of the joint the piece is: its ends, and before all
+// whether the joint goes on from here to a stud, a rail or another joint.
+func (s *segment) weight() int {
+	n := len(s.places)
+	for _, list := range [][]*member{s.bar.uppers, s.bar.lowers} {
+		for _, m := range list {
+			if m.strand != nil && m.strand.col.track().panel == s.panel && m.strand.joins() {
+				n += 1000
+			}
+		}
+	}
+	return n
+}
+
+// joins reports whether both ends of a strand are joints.
+func (s *strand) joins() bool {
+	return s.upper.pin == nil && s.lower.pin == nil && !s.upper.box && !s.lower.box
+}
+
 // reach is the stretch that the segment needs in its lane: the bar, its name
 // at the left and a box at the right.
 func (s *segment) reach() (from, to float64) {

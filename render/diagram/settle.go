@@ -43,7 +43,7 @@ func (p *plan) closeUp(order []*vertex) {
 		if v.bar == nil {
 			continue
 		}
-		if v.hangs && len(v.next) > 0 {
+		if v.hangs {
 			to := lastSlot
 			for _, l := range v.next {
 				to = min(to, l.to.place-l.diff)
