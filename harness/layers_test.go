@@ -29,6 +29,7 @@ var layers = map[string]string{
 	"harness/solve":      belowRoute + " harness/route",
 	"harness/size":       belowRoute + " harness/route harness/solve",
 	"harness/check":      belowRoute + " harness/route harness/solve harness/size",
+	"harness/wanted":     "harness/diag",
 	"harness/shop":       belowRoute + " harness/route harness/solve harness/size",
 	"harness":            "harness/* gauge",
 	"render/scene":       "",
