@@ -30,7 +30,7 @@ keyswitch S1  at bay
   run    B IGN
   gap    B IGN
   crank  B IGN ST
-relay     K1  coil 85ohm  pull-in 7.5V 8.5V  at bay  suppress resistor
+relay     K1  coil 85ohm  pull-in 8.5V 9.5V  at bay  suppress resistor
 module    A1  at bay
   IGN   feed 1A  holds 50ms  when run, crank
   PUMP  low-side 0.5A  when crank-only
