@@ -2,12 +2,10 @@ package harness
 
 import (
 	"fmt"
-	"strings"
 
 	"legwork/gauge"
 	"legwork/harness/model"
-	"legwork/harness/quantity"
-	"legwork/harness/solve"
+	"legwork/harness/size"
 )
 
 func (r *Result) whyDevice(d *model.Device) Working {
@@ -18,118 +16,86 @@ func (r *Result) whyDevice(d *model.Device) Working {
 	out := Working{Title: title}
 	for _, f := range r.Sizes.Fuses {
 		if f.Device == d {
-			out.Groups = append(out.Groups, r.whyFuse(d, f.Index)...)
+			out = withGroups(out, r.fuseLoad(f), r.protected(f))
 		}
 	}
 	for i, relay := range r.Sizes.Hot.Relays {
 		if relay.Device == d {
-			out.Groups = append(out.Groups, relayGroup("hot soak", r.Sizes.Hot, i), relayGroup("cold start", r.Sizes.Cold, i))
+			out = withGroups(out, r.relayGroups(i)...)
 		}
 	}
-	return withGroups(out, r.loadGroup(d), r.terminalGroup(d))
+	out = withGroups(out, r.lossesOf(d)...)
+	return withGroups(out, r.terminalsOf(d))
 }
 
-func (r *Result) whyFuse(d *model.Device, index int) []Group {
-	var groups []Group
-	for _, f := range r.Sizes.Fuses {
-		if f.Device != d || f.Index != index {
-			continue
-		}
-		rating := "rating, given by the draft"
-		if f.Chosen {
-			rating = "rating, chosen"
-		}
-		load := Group{Title: "Load and rating", Steps: []gauge.Step{
-			{Text: "largest steady load, in " + f.At, Value: f.LoadA, Unit: "A"},
-			{Text: rating, Value: f.RatedA, Unit: "A"},
-		}}
-		if f.LoadA == 0 {
-			load.Steps[0].Text = "carries no current in any step"
-		}
-		load.Steps = append(load.Steps, f.Why...)
-		groups = append(groups, load)
+// fuseLoad holds the largest steady load of a protective element against its
+// rating.
+func (r *Result) fuseLoad(f size.Fuse) Group {
+	g := Group{Title: "Load and rating"}
+	if f.LoadA == 0 {
+		g.Steps = append(g.Steps, gauge.Step{Text: "carries no current in any step", Unit: "A", Source: gauge.NodeLaw})
+	} else {
+		g.Steps = append(g.Steps, gauge.Step{Text: "largest steady load, in " + f.At, Value: f.LoadA, Unit: "A", Source: gauge.NodeLaw})
 	}
-	behind := Group{Title: "Wires that it protects"}
-	for i, g := range r.Sizes.Guards {
-		if g.Fuse == d && g.Index == index {
-			w := r.Sizes.Wires[i]
-			amps, steps, _ := gauge.Ampacity(w.Conductor.Size, w.Conductor.Family, r.Routes.Paths[i].HotC, 1)
-			text := fmt.Sprintf("wire %s, %s: carries", w.Wire.Number, w.Conductor.Size.Name)
-			behind.Steps = append(behind.Steps, gauge.Step{Text: text, Value: amps, Unit: "A", Source: lastSource(steps)})
-		}
+	if f.Chosen {
+		g.Steps = append(g.Steps, f.Why...)
+		g.Steps = append(g.Steps, gauge.Step{Text: "rating, chosen", Value: f.RatedA, Unit: "A"})
+	} else {
+		g.Steps = append(g.Steps, gauge.Step{Text: "rating, given by the draft", Value: f.RatedA, Unit: "A", Source: "stated"})
 	}
-	if len(behind.Steps) > 0 {
-		groups = append(groups, behind)
-	}
-	return groups
-}
-
-func lastSource(steps []gauge.Step) string {
-	for i := len(steps) - 1; i >= 0; i-- {
-		if steps[i].Source != "" {
-			return steps[i].Source
-		}
-	}
-	return ""
-}
-
-func relayGroup(corner string, h *solve.History, i int) Group {
-	g := Group{Title: h.Relays[i].Name + ", " + corner}
-	for _, s := range h.States {
-		if s.Skipped != "" {
-			continue
-		}
-		st := s.Relay[i]
-		text := s.Step.Name + ": " + onOff(st.On)
-		if st.InAboveV > 0 && st.Asked {
-			text += fmt.Sprintf(", coil at %.0f C pulls in surely from %s, surely not below %s", st.CoilC,
-				quantity.Text(st.InAboveV, quantity.Voltage), quantity.Text(st.OutBelowV, quantity.Voltage))
-		}
-		g.Steps = append(g.Steps, gauge.Step{Text: text, Value: round(st.Volts, 1e-6), Unit: "V"})
-	}
-	return g
-}
-
-func onOff(on bool) string {
-	if on {
-		return "on"
-	}
-	return "off"
-}
-
-func (r *Result) loadGroup(d *model.Device) Group {
-	g := Group{Title: "Drop"}
-	if d.Kind.Draws == nil {
+	if !(f.RatedA > 0) {
 		return g
 	}
-	for i := range d.Kind.Draws(d.Device) {
-		if p, ok := r.Sizes.WorstDrop(d, i); ok {
-			g.Steps = append(g.Steps, gauge.Step{
-				Text: fmt.Sprintf("worst in %s: %s of %s allowed, %s with usual contacts", p.Step.Name,
-					quantity.Text(p.DropV, quantity.Voltage), quantity.Text(p.LimitV, quantity.Voltage), quantity.Text(p.UsualV, quantity.Voltage)),
-				Equation: "(post to post) - (across the load)", Value: p.DropV, Unit: "V",
-			})
-		}
+	share, most := 100*f.LoadA/f.RatedA, 100*r.Profile.LoadOfFuse
+	state := "passes"
+	if share > most {
+		state = "above it"
 	}
+	g.Steps = append(g.Steps, gauge.Step{
+		Text: fmt.Sprintf("share of its rating, at most %.0f %% by profile %s: %s", most, r.Profile.Name, state), Equation: "load / rating",
+		Value: share, Unit: "%", Source: "load-on-fuse",
+	})
+	return withOhm(g, f)
+}
+
+// withOhm adds the resistance of a fuse at its load, where one is known.
+func withOhm(g Group, f size.Fuse) Group {
+	protects := f.Device.Kind.Protects(f.Device.Device)
+	if f.Index >= len(protects) {
+		return g
+	}
+	cold, grade := gauge.FuseOhm(protects[f.Index].Family, f.RatedA)
+	if !(cold > 0) {
+		return g
+	}
+	source, hint := "blade-resistance", ""
+	if !grade.MayDecide() {
+		source, hint = "bolt-down-resistance", "; a hint that counts only among usual figures"
+	}
+	g.Steps = append(g.Steps, gauge.Step{
+		Text: "its own resistance at that load" + hint, Equation: "Rcold (1 + 0.42 (I/In)^2)",
+		Value: gauge.FuseOhmAt(cold, f.RatedA, f.LoadA), Unit: "ohm", Source: source,
+	})
 	return g
 }
 
-// terminalGroup gives the volts of every terminal of a device, a line each.
-func (r *Result) terminalGroup(d *model.Device) Group {
-	g := Group{Title: "Volts at its terminals, usual case"}
-	for _, t := range d.Terminals {
-		var parts []string
-		for _, s := range r.Sizes.Usual.States {
-			if s.Skipped != "" {
-				continue
-			}
-			if reading := s.Reading(t); reading.OK {
-				parts = append(parts, fmt.Sprintf("%s %.2f", s.Step.Name, round(reading.Volts, 1e-6)))
-			} else {
-				parts = append(parts, s.Step.Name+" open")
-			}
+// protected lists the wires that a fuse protects, with what each carries.
+func (r *Result) protected(f size.Fuse) Group {
+	g := Group{Title: "Wires that it protects: each carries, alone in its place, at least the rating"}
+	for i, guard := range r.Sizes.Guards {
+		if guard.Fuse != f.Device || guard.Index != f.Index {
+			continue
 		}
-		g.Steps = append(g.Steps, gauge.Step{Text: t.Shown + ": " + strings.Join(parts, ", ")})
+		w := r.Sizes.Wires[i]
+		l, ok := w.Judgement.Limit(gauge.FloorProtection)
+		if !ok {
+			continue
+		}
+		text := fmt.Sprintf("wire %s, %s", w.Wire.Number, w.Conductor.Size.Name)
+		if !l.OK {
+			text += ": too little"
+		}
+		g.Steps = append(g.Steps, gauge.Step{Text: text, Value: l.Got, Unit: "A", Source: lawOf(l.Why)})
 	}
 	return g
 }

@@ -16,82 +16,130 @@ func (r *Result) whyWire(w *model.Wire) Working {
 	if s.Chosen {
 		how = "chosen; " + s.Governs + " governs"
 	}
-	out := Working{Title: fmt.Sprintf("wire %s, %s to %s: %s %s (%s)",
-		w.Number, w.From.Shown, w.To.Shown, s.Conductor.Size.Name, s.Conductor.Family.Name, how)}
-	out.Groups = append(out.Groups, r.lengthOf(w), r.currentOf(s))
+	noun := [...]string{model.Built: "wire", model.Lead: "lead", model.Strap: "strap"}[w.Role]
+	out := Working{Title: fmt.Sprintf("%s %s, %s to %s: %s %s (%s)",
+		noun, w.Number, w.From.Shown, w.To.Shown, s.Conductor.Size.Name, s.Conductor.Family.Name, how)}
+	out = withGroups(out, r.lengthOf(w), r.currentOf(s))
 	for _, l := range s.Judgement.Limits {
-		out.Groups = append(out.Groups, limitGroup(l))
+		out.Groups = append(out.Groups, limitGroup(s, l))
 	}
-	return withGroups(out, r.chainOf(s), r.dropsAlong(w))
-}
-
-func withGroups(w Working, groups ...Group) Working {
-	for _, g := range groups {
-		if len(g.Steps) > 0 {
-			w.Groups = append(w.Groups, g)
-		}
-	}
-	return w
+	return withGroups(out, notJudged(s), r.chainOf(s), r.thinner(s), r.lossesThrough(w))
 }
 
 func (r *Result) lengthOf(w *model.Wire) Group {
 	p := r.Routes.Paths[w.ID]
 	g := Group{Title: "Length"}
-	for _, l := range p.Legs {
-		g.Steps = append(g.Steps, gauge.Step{Text: "leg " + l.Leg.Name, Value: l.LengthM, Unit: "m"})
+	show := func(m float64) string { return quantity.LengthText(m, r.Model.Metric) }
+	add := func(text string, v float64, unit, source string) {
+		g.Steps = append(g.Steps, gauge.Step{Text: text, Value: v, Unit: unit, Source: source})
 	}
-	if p.TailsM > 0 {
-		g.Steps = append(g.Steps, gauge.Step{Text: "tails", Value: p.TailsM, Unit: "m", Source: "tail"})
+	if !p.Given {
+		for _, l := range p.Legs {
+			source := "stated"
+			if !l.Leg.Known {
+				source = "" // assumed: the draft gives the leg no length
+			}
+			add("leg "+l.Leg.Name+", "+show(l.LengthM), l.LengthM, "m", source)
+		}
+		if p.TailsM > 0 {
+			add("tails, "+show(p.TailsM), p.TailsM, "m", "tail")
+		}
 	}
-	text := "length"
 	switch {
 	case p.Given:
-		text = "length as the draft gives it"
+		add("length as the draft gives it, "+show(p.LengthM), p.LengthM, "m", "stated")
 	case !p.Known:
-		text = "length assumed"
+		add("length assumed, "+show(p.LengthM)+": a guess, measure it", p.LengthM, "m", "")
+	case p.Assumed:
+		add("length, "+show(p.LengthM)+": rests on a leg whose length is a guess", p.LengthM, "m", "")
+	default:
+		g.Steps = append(g.Steps, gauge.Step{Text: "length, " + show(p.LengthM), Equation: "legs + tails", Value: p.LengthM, Unit: "m"})
 	}
-	g.Steps = append(g.Steps,
-		gauge.Step{Text: text + " (" + quantity.LengthText(p.LengthM, r.Model.Metric) + ")", Value: p.LengthM, Unit: "m"},
-		gauge.Step{Text: "hottest place on the way", Value: p.HotC, Unit: "C"})
+	add("hottest place on its way", p.HotC, "C", "stated")
 	return g
 }
 
 func (r *Result) currentOf(s size.Wire) Group {
 	g := Group{Title: "Current"}
 	if s.DesignA == 0 {
-		g.Steps = append(g.Steps, gauge.Step{Text: "carries no current in any step", Unit: "A"})
+		g.Steps = []gauge.Step{{Text: "carries no current in any step", Unit: "A", Source: gauge.NodeLaw}}
 		return g
 	}
-	g.Steps = append(g.Steps, gauge.Step{Text: "largest steady current, in " + s.At, Value: s.DesignA, Unit: "A"})
-	if s.Loaded > 1 {
-		g.Steps = append(g.Steps, gauge.Step{Text: "loaded conductors in its bundle then", Value: float64(s.Loaded)})
+	g.Steps = append(g.Steps, gauge.Step{Text: "largest steady current, in " + s.At, Value: s.DesignA, Unit: "A", Source: gauge.NodeLaw})
+	if s.HeatA != s.DesignA {
+		g.Steps = append(g.Steps, gauge.Step{Text: "for heat, over its duty", Equation: "r.m.s.", Value: s.HeatA, Unit: "A", Source: gauge.NodeLaw})
 	}
-	g.Steps = append(g.Steps,
-		gauge.Step{Text: "conductor temperature", Equation: "place + (class - 30)(I / I_30)^2", Value: s.Conductor.TempC, Unit: "C"},
-		gauge.Step{Text: "resistance", Equation: "rho(T) x length / area", Value: s.Conductor.Ohm, Unit: "ohm", Source: s.Conductor.Size.Source})
+	if s.Loaded > 1 {
+		g.Steps = append(g.Steps, gauge.Step{Text: "conductors in its bundle that are loaded then", Value: float64(s.Loaded), Source: "loaded-share"})
+	}
+	if _, judged := s.Judgement.Limit(gauge.FloorDrop); !judged {
+		g.Steps = append(g.Steps,
+			gauge.Step{Text: "conductor temperature", Equation: "Ta + (Tr - 30)(I/I30)^2", Value: s.Conductor.TempC, Unit: "C", Source: "conductor-temperature"},
+			gauge.Step{Text: "resistance at that temperature", Equation: "rho(T) L / A", Value: s.Conductor.Ohm, Unit: "ohm", Source: s.Conductor.Size.Source})
+	}
+	g.Steps = append(g.Steps, gauge.Step{Text: "loses along itself", Equation: "I R", Value: s.DropV, Unit: "V"})
 	return g
 }
 
-func limitGroup(l gauge.Limit) Group {
+// limitGroup shows one floor: what the wire gives, what is asked, the verdict
+// and the working.
+func limitGroup(s size.Wire, l gauge.Limit) Group {
 	state := "passes"
 	if !l.OK {
 		state = "fails"
 	}
-	if l.Hint {
-		state += " (a hint: rests on a figure that may not decide)"
+	if s.Chosen && l.Name == s.Governs {
+		state += ", and governs"
 	}
-	title := strings.ToUpper(l.Name[:1]) + l.Name[1:] + ": " + state
-	return Group{Title: title, Steps: l.Why}
+	if l.Hint {
+		state += "; a hint, since it rests on a figure that may not decide"
+	}
+	asked := "at least"
+	if l.AtMost {
+		asked = "at most"
+	}
+	title := fmt.Sprintf("%s: %s, %s %s asked: %s", strings.ToUpper(l.Name[:1])+l.Name[1:],
+		amount(l.Got, l.Unit), asked, amount(l.Asked, l.Unit), state)
+	return Group{Title: title, Steps: append(append([]gauge.Step{}, l.Why...), askedOf(s, l)...)}
+}
+
+// askedOf says where the figure comes from that a wire has to reach, where the
+// working of the floor does not say it itself.
+func askedOf(s size.Wire, l gauge.Limit) []gauge.Step {
+	switch l.Name {
+	case gauge.FloorAmpacity:
+		return []gauge.Step{{Text: "asked: its current for heat", Value: l.Asked, Unit: "A", Source: gauge.NodeLaw}}
+	case gauge.FloorDrop:
+		return []gauge.Step{{
+			Text: "asked: what the tightest load on its way leaves for it", Equation: "R + (limit - loss)/I",
+			Value: l.Asked, Unit: "ohm", Source: gauge.NodeLaw,
+		}}
+	case gauge.FloorMechanical:
+		return []gauge.Step{{Text: s.Conductor.Size.Name + " has", Value: l.Got, Unit: "mm2"}}
+	}
+	return nil
+}
+
+// amount prints a figure of a limit with its unit.
+func amount(v float64, unit string) string {
+	switch unit {
+	case "A":
+		return quantity.Text(v, quantity.Current)
+	case "V":
+		return quantity.Text(v, quantity.Voltage)
+	case "ohm":
+		return quantity.Text(v, quantity.Resistance)
+	}
+	return quantity.Number(v) + " " + unit
+}
+
+func notJudged(s size.Wire) Group {
+	return Group{Title: "Not judged", Steps: s.Judgement.NotJudged}
 }
 
 // chainOf names the wires that share one size with a wire.
 func (r *Result) chainOf(s size.Wire) Group {
-	var numbers []string
-	for _, o := range r.Sizes.Wires {
-		if o.Chain == s.Chain {
-			numbers = append(numbers, o.Wire.Number)
-		}
-	}
+	numbers := r.chained(s)
 	if len(numbers) < 2 {
 		return Group{}
 	}
@@ -100,16 +148,12 @@ func (r *Result) chainOf(s size.Wire) Group {
 	}}
 }
 
-// dropsAlong gives the tightest drop of each load that the wire's chain feeds
-// or returns.
-func (r *Result) dropsAlong(w *model.Wire) Group {
-	g := Group{Title: "Drop at the loads on its way"}
-	for _, p := range r.Sizes.Through(w) {
-		g.Steps = append(g.Steps, gauge.Step{
-			Text: fmt.Sprintf("%s in %s: %s of %s allowed, %s with usual contacts", p.Device.Name, p.Step.Name,
-				quantity.Text(p.DropV, quantity.Voltage), quantity.Text(p.LimitV, quantity.Voltage), quantity.Text(p.UsualV, quantity.Voltage)),
-			Equation: "(post to post) - (across the load)", Value: p.DropV, Unit: "V",
-		})
+func (r *Result) chained(s size.Wire) []string {
+	var numbers []string
+	for _, o := range r.Sizes.Wires {
+		if o.Chain == s.Chain {
+			numbers = append(numbers, o.Wire.Number)
+		}
 	}
-	return g
+	return numbers
 }

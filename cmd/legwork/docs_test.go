@@ -89,7 +89,8 @@ func draftBlock(t *testing.T, name string, b block) {
 
 // consoleBlock carries out the commands of a block, lines that begin with
 // "$ ", and compares what follows with their output; a line "..." stands for
-// any number of lines. It gives the page, brought up to date with -update.
+// any number of lines, and a command without output only has to work. It
+// gives the page, brought up to date with -update.
 func consoleBlock(t *testing.T, name, page string, b block) string {
 	t.Helper()
 	var fresh []string
@@ -100,10 +101,11 @@ func consoleBlock(t *testing.T, name, page string, b block) string {
 			end++
 		}
 		want := b.lines[i+1 : end]
-		got, ran := carryOut(t, b.lines[i][2:])
+		got, code, ran := carryOut(t, b.lines[i][2:])
 		fresh = append(fresh, b.lines[i])
+		require.LessOrEqual(t, code, exitFindings, "%s:%d: %s\n%s", name, b.first+i+1, b.lines[i], strings.Join(got, "\n"))
 		switch {
-		case !ran, matches(got, want):
+		case !ran, len(want) == 0, matches(got, want):
 			fresh = append(fresh, want...)
 		case *update:
 			fresh = append(fresh, got...)
@@ -117,19 +119,19 @@ func consoleBlock(t *testing.T, name, page string, b block) string {
 
 // carryOut runs a command line of the pages. The test command itself is not
 // run from inside a test; .ci/run calls it.
-func carryOut(t *testing.T, line string) (out []string, ran bool) {
+func carryOut(t *testing.T, line string) (out []string, code int, ran bool) {
 	t.Helper()
 	line = strings.TrimPrefix(strings.TrimPrefix(line, "go run ./cmd/"), "legwork ")
 	if line == "go test ./..." || strings.HasPrefix(line, "go test -bench") {
-		return nil, false
+		return nil, exitClean, false
 	}
 	args := strings.Fields(line)
 	require.NotEmpty(t, args)
 	t.Chdir(playground(t))
 	var o, e bytes.Buffer
-	run(context.Background(), args, streams{strings.NewReader(""), &o, &e})
+	code = run(context.Background(), args, streams{strings.NewReader(""), &o, &e})
 	text := strings.TrimRight(o.String()+e.String(), "\n")
-	return strings.Split(text, "\n"), true
+	return strings.Split(text, "\n"), code, true
 }
 
 // playground is an empty folder that sees the shipped drafts.
@@ -145,7 +147,7 @@ func playground(t *testing.T) string {
 // matches compares lines; "..." in want stands for any number of lines.
 func matches(got, want []string) bool {
 	if len(want) == 0 {
-		return len(got) == 0 || len(got) == 1 && got[0] == ""
+		return len(got) == 0
 	}
 	if want[0] == "..." {
 		for i := 0; i <= len(got); i++ {

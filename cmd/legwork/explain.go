@@ -18,7 +18,7 @@ type explainCmd struct {
 
 // Run prints the page of a name, or the list of names.
 func (c *explainCmd) Run(ctx context.Context, s streams) error {
-	p := &printer{w: s.out, width: lookOf(s.out).width}
+	p := newPrinter(s.out)
 	if c.Name == "" {
 		p.contents()
 		return p.err

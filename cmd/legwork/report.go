@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"strings"
 
 	"legwork/harness"
@@ -18,7 +17,7 @@ func writeReport(s streams, r *harness.Result) error {
 	if err := diag.WriteText(s.out, r.Findings, diag.TextOptions{Source: r.Draft.Source, Color: l.color, Width: l.width}); err != nil {
 		return err
 	}
-	p := &printer{w: s.out, width: l.width}
+	p := newPrinter(s.out)
 	if len(r.Findings) > 0 {
 		p.line("")
 	}
@@ -30,35 +29,6 @@ func writeReport(s streams, r *harness.Result) error {
 	p.list("Not looked at", harness.NotLookedAt())
 	p.verdict(r)
 	return p.err
-}
-
-// printer writes lines wrapped to a width and keeps the first error.
-type printer struct {
-	w     io.Writer
-	width int
-	err   error
-}
-
-func (p *printer) line(text string) {
-	if p.err == nil {
-		_, p.err = fmt.Fprintln(p.w, text)
-	}
-}
-
-// wrapped prints text with a hanging indent.
-func (p *printer) wrapped(first, rest, text string) {
-	line, indent := first, first
-	for _, word := range strings.Fields(text) {
-		if line != indent && len([]rune(line))+1+len([]rune(word)) > p.width {
-			p.line(strings.TrimRight(line, " "))
-			line, indent = rest, rest
-		}
-		if line != indent {
-			line += " "
-		}
-		line += word
-	}
-	p.line(strings.TrimRight(line, " "))
 }
 
 func (p *printer) head(r *harness.Result) {

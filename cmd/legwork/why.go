@@ -12,9 +12,9 @@ import (
 )
 
 type whyCmd struct {
-	Draft   string `arg:"" help:"The draft, or - for standard input."`
-	Name    string `arg:"" help:"A wire number, a device or a terminal: 203, F3, K1, K1.86."`
-	Profile string `help:"Limits to judge by."`
+	Draft   string   `arg:"" help:"The draft, or - for standard input."`
+	Name    []string `arg:"" help:"A wire, a device, a terminal or a circuit: 203, F3, K1.86, pump. Where two have one name: wire 203, circuit 203."`
+	Profile string   `help:"Limits to judge by."`
 }
 
 // Run prints the working behind a name.
@@ -23,14 +23,14 @@ func (c *whyCmd) Run(ctx context.Context, s streams) error {
 	if err != nil {
 		return err
 	}
-	list, err := r.Why(c.Name)
+	list, err := r.Why(strings.Join(c.Name, " "))
 	if errors.Is(err, harness.ErrName) {
 		return errUsage{err}
 	}
 	if err != nil {
 		return err
 	}
-	p := &printer{w: s.out, width: lookOf(s.out).width}
+	p := newPrinter(s.out)
 	for i, w := range list {
 		if i > 0 {
 			p.line("")
@@ -42,28 +42,48 @@ func (c *whyCmd) Run(ctx context.Context, s streams) error {
 
 func (p *printer) working(w harness.Working) {
 	p.wrapped("", "  ", w.Title)
-	sources := map[string]bool{}
-	var keys []string
 	for _, g := range w.Groups {
 		p.line("")
 		p.wrapped("  ", "    ", g.Title)
 		for _, st := range g.Steps {
 			p.wrapped("    ", "      ", stepText(st))
-			if st.Source != "" && !sources[st.Source] {
-				sources[st.Source] = true
-				keys = append(keys, st.Source)
-			}
+		}
+		if g.Table != nil {
+			p.table("    ", *g.Table)
 		}
 	}
-	if len(keys) == 0 {
-		return
+	p.sources(w)
+}
+
+// sources prints what stands behind the keys in square brackets, in the order
+// in which they are met.
+func (p *printer) sources(w harness.Working) {
+	seen := map[string]bool{"": true}
+	for _, g := range w.Groups {
+		for _, st := range g.Steps {
+			if seen[st.Source] {
+				continue
+			}
+			if len(seen) == 1 {
+				p.line("")
+				p.line("  Sources")
+			}
+			seen[st.Source] = true
+			p.wrapped("    ", "      ", sourceText(st.Source))
+		}
 	}
-	p.line("")
-	p.line("  Sources")
-	for _, key := range keys {
-		src, _ := gauge.SourceOf(key)
-		p.wrapped("    ", "      ", fmt.Sprintf("%s: %s (%s, %s)", key, src.Title, src.Where, src.Confidence))
+}
+
+func sourceText(key string) string {
+	src, ok := gauge.SourceOf(key)
+	if !ok {
+		return key
 	}
+	text := fmt.Sprintf("[%s] %s (%s, %s)", key, src.Title, src.Where, src.Confidence)
+	if !src.Confidence.MayDecide() {
+		text += ": decides nothing alone"
+	}
+	return text
 }
 
 // stepText prints one step of working: text, equation, value, source key.
@@ -79,13 +99,22 @@ func stepText(st gauge.Step) string {
 		} else if st.Text != "" {
 			b.WriteString(":")
 		}
-		b.WriteString(" " + quantity.Number(st.Value))
-		if st.Unit != "" {
-			b.WriteString(" " + st.Unit)
-		}
+		b.WriteString(" " + valueText(st.Value, st.Unit))
 	}
 	if st.Source != "" {
 		b.WriteString("  [" + st.Source + "]")
 	}
 	return b.String()
+}
+
+// valueText prints a value of working to four digits; volts, amperes and ohms
+// with a prefix where they are small.
+func valueText(v float64, unit string) string {
+	switch small := v < 1 && v > -1 && v != 0; {
+	case unit == "":
+		return quantity.Number(v)
+	case small && (unit == "V" || unit == "A" || unit == "ohm" || unit == "ohm/m"):
+		return quantity.Number(1000*v) + " m" + unit
+	}
+	return quantity.Number(v) + " " + unit
 }
