@@ -108,14 +108,16 @@ func ran(skipped []check.Skip) int {
 	return n
 }
 
-// Wire gives a wire as sized; ok is false where there is none of that number
+// Wire gives a wire as sized, with the working of its judgement; ok is false where there is none of that number
 // or nothing was sized.
 func (r *Result) Wire(number string) (w size.Wire, ok bool) {
 	m, found := r.Model.WireByNumber(number)
 	if !found || r.Sizes == nil {
 		return size.Wire{}, false
 	}
-	return r.Sizes.Wires[m.ID], true
+	w = r.Sizes.Wires[m.ID]
+	w.Judgement = w.Working()
+	return w, true
 }
 
 // StepView reads one step of the usual case: hot soak, nominal figures.

@@ -12,6 +12,7 @@ import (
 
 func (r *Result) whyWire(w *model.Wire) Working {
 	s := r.Sizes.Wires[w.ID]
+	s.Judgement = s.Working()
 	how := "given by the draft"
 	if s.Chosen {
 		how = "chosen; " + s.Governs + " governs"

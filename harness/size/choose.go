@@ -47,7 +47,10 @@ type chooser struct {
 	fuses   []Fuse
 	rating  map[*model.Device][]float64
 	guards  []Guard
-	base    []gauge.Size
+	menus   menus
+	menu    []menu          // by wire ID
+	stand   []*gauge.Rating // by wire ID: what stands in for it while design currents are found
+	base    []*gauge.Rating // by wire ID: the thinnest that heat and protection admit
 	cur     currents
 	history *solve.History
 	shorts  []float64 // by wire ID: least current of a short at its far end
@@ -57,7 +60,9 @@ type chooser struct {
 }
 
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
-	return &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), ways: map[*solve.State][2]tree{}}
+	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), ways: map[*solve.State][2]tree{}}
+	c.set()
+	return c
 }
 
 // link finds what protects each wire and joins the wires into chains.
@@ -112,57 +117,43 @@ func (c *chooser) weigh(wires []*model.Wire) func(rung int) float64 {
 	}
 }
 
-// sizeAt gives the size of a wire when its chain stands on a rung.
-func (c *chooser) sizeAt(w *model.Wire, rung int) gauge.Size {
-	if s, given := givenSize(w); given {
-		return s
-	}
-	return c.ladder[rung]
-}
-
 // ohmAt gives the resistance of a wire when its chain stands on a rung, at the
 // temperature that its design current brings it to.
 func (c *chooser) ohmAt(w *model.Wire, rung int) float64 {
-	s := c.sizeAt(w, rung)
-	return s.OhmPerM(c.tempAt(w, s)) * c.r.Paths[w.ID].LengthM
+	s := c.menu[w.ID].at(rung)
+	return s.Size.OhmPerM(c.tempAt(w, s)) * c.r.Paths[w.ID].LengthM
 }
 
-func (c *chooser) tempAt(w *model.Wire, s gauge.Size) float64 {
+func (c *chooser) tempAt(w *model.Wire, s *gauge.Rating) float64 {
 	amps := 0.0
 	if c.cur.peakA != nil {
 		amps = c.cur.peakA[w.ID]
 	}
-	return gauge.ConductorTempC(s, familyOf(w, s), c.r.Paths[w.ID].HotC, amps)
+	return s.TempC(c.r.Paths[w.ID].HotC, amps)
 }
 
 // conductors lists every wire as it now stands; pick gives its size.
-func (c *chooser) conductors(pick func(w *model.Wire) gauge.Size) []solve.Conductor {
+func (c *chooser) conductors(pick func(w *model.Wire) *gauge.Rating) []solve.Conductor {
 	list := make([]solve.Conductor, len(c.m.Wires))
 	for i, w := range c.m.Wires {
 		s := pick(w)
 		temp := c.tempAt(w, s)
 		length := c.r.Paths[w.ID].LengthM
 		list[i] = solve.Conductor{
-			Size: s, Family: familyOf(w, s), LengthM: length, TempC: temp, Ohm: s.OhmPerM(temp) * length,
+			Size: s.Size, Family: s.Family, LengthM: length, TempC: temp, Ohm: s.Size.OhmPerM(temp) * length,
 		}
 	}
 	return list
 }
 
-func (c *chooser) now(w *model.Wire) gauge.Size {
-	return c.sizeAt(w, c.chains[c.of[w.ID]].rung)
+func (c *chooser) now(w *model.Wire) *gauge.Rating {
+	return c.menu[w.ID].at(c.chains[c.of[w.ID]].rung)
 }
 
 // design finds the design currents with every open wire at the reference
 // conductor, and rates the fuses from them.
 func (c *chooser) design(ctx context.Context) error {
-	reference, _ := gauge.MetricSize(referenceMM2)
-	pick := func(w *model.Wire) gauge.Size {
-		if s, given := givenSize(w); given {
-			return s
-		}
-		return reference
-	}
+	pick := func(w *model.Wire) *gauge.Rating { return c.stand[w.ID] }
 	h, err := c.play(ctx, c.conductors(pick), solve.Case{Corner: part.HotSoak, Grade: part.Sure})
 	if err != nil {
 		return err

@@ -5,7 +5,6 @@ import (
 	"math"
 	"slices"
 
-	"legwork/gauge"
 	"legwork/harness/model"
 	"legwork/harness/part"
 	"legwork/harness/solve"
@@ -38,14 +37,13 @@ func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 // wire writes down one wire with the judgement of all its floors.
 func (c *chooser) wire(w *model.Wire, k solve.Conductor) Wire {
 	ch := &c.chains[c.of[w.ID]]
-	asked, _ := c.caseOf(w, c.cur.heatA[w.ID], c.cur.loaded[w.ID])
-	asked.Size, asked.Family = k.Size, k.Family
+	asked := c.caseOf(w, c.cur.heatA[w.ID], c.cur.loaded[w.ID])
 	asked.ShortA, asked.MaxOhm = c.shorts[w.ID], c.spares[w.ID]
 	_, given := givenSize(w)
 	out := Wire{
 		Wire: w, Conductor: k, Chosen: !given, Chain: c.of[w.ID],
 		DesignA: c.cur.peakA[w.ID], HeatA: c.cur.heatA[w.ID], At: c.cur.at[w.ID], Loaded: c.cur.loaded[w.ID],
-		Judgement: gauge.JudgeWire(asked),
+		Judgement: c.now(w).Judge(&asked),
 	}
 	out.DropV = out.DesignA * k.Ohm
 	switch {

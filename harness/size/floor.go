@@ -1,6 +1,7 @@
 package size
 
 import (
+	"cmp"
 	"math"
 
 	"legwork/gauge"
@@ -10,67 +11,68 @@ import (
 // floors puts every open chain on the lowest rung that heat, protection and
 // handling admit. Drop comes afterwards.
 func (c *chooser) floors() {
-	c.base = make([]gauge.Size, len(c.m.Wires))
+	c.base = make([]*gauge.Rating, len(c.m.Wires))
 	for _, w := range c.m.Wires {
-		peak := peakOf(c.history, w)
-		c.base[w.ID] = c.ladder[c.lowest(c.caseOf(w, peak, 1))]
+		k := c.caseOf(w, peakOf(c.history, w), 1)
+		c.base[w.ID] = c.thinnest(&k, w)
 	}
 	c.cur = demand(c.m, c.r, c.history, c.base)
 	for i := range c.chains {
 		for _, w := range c.chains[i].wires {
+			if _, given := givenSize(w); given {
+				continue
+			}
 			c.raise(&c.chains[i], w, c.cur.heatA[w.ID], 0)
 		}
 		c.chains[i].rung = c.chains[i].floor
 	}
 }
 
+// thinnest gives the thinnest size of the ladder that passes, whatever the
+// draft gives.
+func (c *chooser) thinnest(k *gauge.WireCase, w *model.Wire) *gauge.Rating {
+	if m := c.menu[w.ID]; len(m) > 1 {
+		return m[lowest(m, k)]
+	}
+	m, _ := c.menus.of(w)
+	return m[lowest(m, k)]
+}
+
 // raise lifts the floor of a chain to what one of its wires asks for.
 func (c *chooser) raise(ch *chain, w *model.Wire, heatA, shortA float64) {
-	k, _ := c.caseOf(w, heatA, c.cur.loaded[w.ID])
+	k := c.caseOf(w, heatA, c.cur.loaded[w.ID])
 	k.ShortA = shortA
-	rung := min(c.lowest(k, w), ch.top)
+	m := c.menu[w.ID]
+	rung := min(lowest(m, &k), ch.top)
 	if rung < ch.floor || rung == ch.floor && ch.by != "" {
 		return
 	}
-	ch.floor, ch.by = rung, "mechanical"
+	ch.floor, ch.by = rung, gauge.FloorMechanical
 	if rung > 0 {
-		ch.by = c.failing(k, w, rung-1)
+		ch.by = cmp.Or(m.at(rung-1).Fails(&k), gauge.FloorMechanical)
 	}
 }
 
-// failing names the first floor that a wire would fail on a rung.
-func (c *chooser) failing(k gauge.WireCase, w *model.Wire, rung int) string {
-	k.Size = c.ladder[rung]
-	k.Family = familyOf(w, k.Size)
-	for _, l := range gauge.JudgeWire(k).Limits {
-		if !l.OK && !l.Hint {
-			return l.Name
-		}
-	}
-	return "mechanical"
-}
-
-// lowest gives the first rung of the ladder whose size passes, the top one
-// where none does. The size and family of the case are filled in.
-func (c *chooser) lowest(k gauge.WireCase, w *model.Wire) int {
-	for i, s := range c.ladder {
-		k.Size, k.Family = s, familyOf(w, s)
-		if gauge.JudgeWire(k).OK {
+// lowest gives the first rung of a menu whose size passes, the top one where
+// none does.
+func lowest(m menu, k *gauge.WireCase) int {
+	for i, s := range m {
+		if s.Fits(k) {
 			return i
 		}
 	}
-	return len(c.ladder) - 1
+	return len(m) - 1
 }
 
 // caseOf is what is asked of a wire, all but drop and short circuit.
-func (c *chooser) caseOf(w *model.Wire, heatA float64, loaded int) (gauge.WireCase, *model.Wire) {
+func (c *chooser) caseOf(w *model.Wire, heatA float64, loaded int) gauge.WireCase {
 	path := c.r.Paths[w.ID]
 	k := gauge.WireCase{
 		Profile: c.p, AmbientC: path.HotC, Loaded: loaded, LengthM: path.LengthM,
 		HeatA: heatA, Wet: path.Wet, Single: len(path.Legs) == 0,
 	}
 	c.guard(&k, w)
-	return k, w
+	return k
 }
 
 // guard fills in what protection asks of a wire.

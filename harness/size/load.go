@@ -33,7 +33,7 @@ type currents struct {
 // demand reads the currents out of the states and counts, for each leg and
 // step, the conductors that are loaded together. base is each wire's smallest
 // admissible size, so that the count does not depend on what was chosen.
-func demand(m *model.Model, r *route.Routes, h *solve.History, base []gauge.Size) currents {
+func demand(m *model.Model, r *route.Routes, h *solve.History, base []*gauge.Rating) currents {
 	c := currents{
 		heatA:  make([]float64, len(m.Wires)),
 		peakA:  make([]float64, len(m.Wires)),
@@ -62,11 +62,10 @@ func demand(m *model.Model, r *route.Routes, h *solve.History, base []gauge.Size
 }
 
 // loadedFrom gives the current from which each wire counts as loaded.
-func loadedFrom(m *model.Model, base []gauge.Size) []float64 {
+func loadedFrom(m *model.Model, base []*gauge.Rating) []float64 {
 	share := make([]float64, len(m.Wires))
 	for _, w := range m.Wires {
-		amps, _ := gauge.Ampacity30(base[w.ID], familyOf(w, base[w.ID]))
-		share[w.ID] = loadedShare * amps
+		share[w.ID] = loadedShare * base[w.ID].Amps30()
 	}
 	return share
 }
@@ -96,34 +95,4 @@ func bundled(p route.Path, inLeg []int, itself bool) int {
 		most++
 	}
 	return max(most, 1)
-}
-
-// familyOf gives the insulation family of a wire at a size: its own, its
-// circuit's, or the default for the size.
-func familyOf(w *model.Wire, s gauge.Size) gauge.Family {
-	for _, name := range []string{w.Family, circuitFamily(w)} {
-		if f, ok := gauge.FamilyOf(name); ok {
-			return f
-		}
-	}
-	return gauge.FamilyFor(s)
-}
-
-func circuitFamily(w *model.Wire) string {
-	if w.Circuit == nil {
-		return ""
-	}
-	return w.Circuit.Family
-}
-
-// givenSize is the size that the draft fixes for a wire, of its own or
-// through its circuit.
-func givenSize(w *model.Wire) (gauge.Size, bool) {
-	if w.Sized {
-		return w.Size, true
-	}
-	if w.Circuit != nil && w.Circuit.Sized {
-		return w.Circuit.Size, true
-	}
-	return gauge.Size{}, false
 }

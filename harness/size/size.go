@@ -25,16 +25,19 @@ type Sizes struct {
 type Wire struct {
 	Wire      *model.Wire
 	Conductor solve.Conductor
-	Chosen    bool    // legwork chose the size (the draft gave none)
-	DesignA   float64 // worst current over the steps
-	HeatA     float64 // r.m.s. over duty
-	At        string  // step in which DesignA flows
-	Loaded    int     // conductors loaded in the same step in the leg that counts
-	Chain     int     // index of its chain: series wires with one size
-	Governs   string  // the limit that governed
-	Judgement gauge.Judgement
-	DropV     float64 // along the wire itself, in step At
+	Chosen    bool            // legwork chose the size (the draft gave none)
+	DesignA   float64         // worst current over the steps
+	HeatA     float64         // r.m.s. over duty
+	At        string          // step in which DesignA flows
+	Loaded    int             // conductors loaded in the same step in the leg that counts
+	Chain     int             // index of its chain: series wires with one size
+	Governs   string          // the limit that governed
+	Judgement gauge.Judgement // without the working; see [Wire.Working]
+	DropV     float64         // along the wire itself, in step At
 }
+
+// Working judges the wire once more, with the working of every floor.
+func (w Wire) Working() gauge.Judgement { return gauge.JudgeWire(w.Judgement.Case) }
 
 // Fuse is one protective element as chosen.
 type Fuse struct {
