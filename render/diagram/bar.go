@@ -21,6 +21,9 @@ func (p *plan) makeBars() {
 			continue
 		}
 		for _, q := range p.pinsOf(j) {
+			if q.loose {
+				continue
+			}
 			at(j, q.item.sect).join(&member{pin: q}, !q.up())
 		}
 	}

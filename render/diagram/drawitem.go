@@ -148,9 +148,10 @@ func (c *canvas) drawPin(g *scene.Node, v view, q *pin) {
 	x := v.x(float64(q.col)) + v.sign*q.dx*module
 	y := v.y + q.y*module
 	c.takeLine(x, min(v.y, y), x, max(v.y, y), 0.4)
-	to, joined := c.pinEnd(q)
-	if joined {
+	if to, joined := c.pinEnd(q); joined {
 		c.lead(x, y, to)
+	} else if words, ok := c.p.stray(q); ok {
+		c.drawStray(q, x, y, words)
 	}
 	if len(q.term.Ends) == 0 && q.term.Metal != nil {
 		return
@@ -174,7 +175,7 @@ func (c *canvas) pinEnd(q *pin) (y float64, ok bool) {
 		return 0, false
 	case j.kind == railJoint && q.up():
 		return railY(j), true
-	case j.kind == localJoint:
+	case j.kind == localJoint && !q.loose:
 		if s := c.segs[j.barIn(q.item.sect)][q.item.cols[q.col].track().panel]; s != nil {
 			return s.y, true
 		}

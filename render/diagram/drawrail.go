@@ -139,7 +139,7 @@ func (c *canvas) drawSegments() {
 		g.Data = []scene.Attr{{Name: "joint", Value: j.name}}
 		end := x2
 		if len(s.others) > 0 {
-			end = x2 + 3
+			end = s.right() + 3
 		}
 		g.Add(scene.Line("bar", x1, s.y, end, s.y))
 		c.takeLine(x1, s.y, end, s.y, barMM)
@@ -154,7 +154,7 @@ func (c *canvas) drawSegments() {
 // alsoAt boxes the numbers of the other paths at which the joint is drawn.
 func (c *canvas) alsoAt(s *segment, x float64) *scene.Node {
 	text := c.elsewhere(s)
-	l := fitted(strong(text), 11)
+	l := fitted(strong(text), 8.4)
 	w := max(l.width()+2, 5)
 	box := scene.Frame("box", x, s.y-2.1, x+w, s.y+2.1)
 	c.take(x, s.y-2.1, x+w, s.y+2.1)

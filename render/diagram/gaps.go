@@ -52,6 +52,13 @@ func (p *plan) needOf(t *tallness, i int) {
 	if g.lanes == 0 {
 		g.need = max(g.need, linkRoom)
 	}
+	for _, it := range p.items {
+		for _, q := range it.pins {
+			if _, ok := p.stray(q); ok && t.shows(it.cols[q.col].track()) && (q.up() && t.merged[it.slot-1] == i || !q.up() && t.merged[it.slot] == i) {
+				g.need = max(g.need, strayRoom)
+			}
+		}
+	}
 }
 
 func (t *tallness) roomFor(list []*member, s *segment, upper bool) float64 {

@@ -3,12 +3,11 @@ package diagram
 // level gives every item its row and every bar its gap, so that all wires run
 // downwards. Wires that go round in a circle are cut.
 func (p *plan) level() {
-	for range 1 + len(p.runs) {
+	for range 1 + len(p.runs) + len(p.pins) {
 		vs := p.vertices()
 		order, loop := sorted(vs)
 		if loop != nil {
-			p.cut(loop.run)
-			p.makeBars()
+			p.untie(*loop)
 			continue
 		}
 		latest(order)
@@ -18,11 +17,21 @@ func (p *plan) level() {
 		if len(bad) == 0 {
 			break
 		}
-		for _, r := range bad {
-			p.cut(r)
+		for _, l := range bad {
+			p.untie(l)
 		}
-		p.makeBars()
 	}
+}
+
+// untie takes a link out of the picture: a wire is cut, a pin boxed.
+func (p *plan) untie(l link) {
+	switch {
+	case l.strand != nil && !l.strand.run.cut:
+		p.cut(l.strand.run)
+	case l.pin != nil:
+		l.pin.loose = true
+	}
+	p.makeBars()
 }
 
 func (p *plan) vertices() []*vertex {
@@ -59,18 +68,18 @@ func (p *plan) vertices() []*vertex {
 		if b.bar != nil {
 			diff = 0
 		}
-		a.next = append(a.next, link{b, diff, s})
+		a.next = append(a.next, link{to: b, diff: diff, strand: s})
 	}
 	for _, j := range p.joints {
 		for _, b := range j.gaps {
 			for _, m := range b.uppers {
 				if m.pin != nil {
-					ofItem[m.pin.item].next = append(ofItem[m.pin.item].next, link{ofBar[b], 0, nil})
+					ofItem[m.pin.item].next = append(ofItem[m.pin.item].next, link{to: ofBar[b], pin: m.pin})
 				}
 			}
 			for _, m := range b.lowers {
 				if m.pin != nil {
-					ofBar[b].next = append(ofBar[b].next, link{ofItem[m.pin.item], 1, nil})
+					ofBar[b].next = append(ofBar[b].next, link{to: ofItem[m.pin.item], diff: 1, pin: m.pin})
 				}
 			}
 		}
@@ -112,8 +121,8 @@ func feeds(it *item) bool {
 }
 
 // sorted puts the vertices in an order in which every link points forward, or
-// gives a strand that lies on a circle.
-func sorted(vs []*vertex) ([]*vertex, *strand) {
+// gives a link that lies on a circle: of a wire, if there is one.
+func sorted(vs []*vertex) ([]*vertex, *link) {
 	for _, v := range vs {
 		for _, l := range v.next {
 			l.to.before++
@@ -138,14 +147,14 @@ func sorted(vs []*vertex) ([]*vertex, *strand) {
 	if len(order) == len(vs) {
 		return order, nil
 	}
-	var last *strand
+	var last *link
 	for _, v := range vs {
 		if v.before == 0 {
 			continue
 		}
 		for _, l := range v.next {
-			if l.to.before > 0 && l.strand != nil {
-				last = l.strand
+			if l.to.before > 0 && (last == nil || l.strand != nil) {
+				last = &l
 			}
 		}
 	}

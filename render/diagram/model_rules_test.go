@@ -131,6 +131,11 @@ func (s *sheetMarks) leadTo(p pinMark, t *model.Terminal, group func(*model.Term
 		if math.Abs(l.x1-p.x) > touchMM || math.Abs(l.y1-p.y) > touchMM {
 			continue
 		}
+		for _, x := range s.xrefs {
+			if o := byName[x.joint]; o != nil && group(o) == group(t) && l.x2 > x.box.X1 && l.x2 < x.box.X2 && (math.Abs(l.y2-x.box.Y1) < touchMM || math.Abs(l.y2-x.box.Y2) < touchMM) {
+				return true
+			}
+		}
 		for _, j := range s.joints {
 			if o := byName[j.name]; o == nil || group(o) != group(t) {
 				continue

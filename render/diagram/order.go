@@ -37,7 +37,7 @@ type barSet struct {
 // arrange puts the tracks of every section in order; items whose columns can't
 // stand side by side lose a wire to boxed path numbers, and all is tried anew.
 func (p *plan) arrange() {
-	for range 1 + len(p.runs) {
+	for range 1 + len(p.runs) + len(p.pins) {
 		again := false
 		for _, s := range p.sections {
 			again = p.arrangeSection(s) || again

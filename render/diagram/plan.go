@@ -49,6 +49,8 @@ type pin struct {
 	col  int
 	dx   float64 // modules beside its column's track
 	y    float64 // modules below the middle of the item
+
+	loose bool // could not be tied to the bar of its joint: boxed
 }
 
 // up reports whether the pin points to the rails.

@@ -51,8 +51,8 @@ func TestReadBack(t *testing.T) {
 		bars         int
 	}{
 		{"least.draft", 1, 0, 0},
-		{"small.draft", 1, 0, 4},
-		{"orchard-truck.draft", 3, 0, 30},
+		{"small.draft", 1, 0, 2},
+		{"orchard-truck.draft", 3, 0, 22},
 	} {
 		t.Run(c.draft, func(t *testing.T) {
 			m := build(t, c.draft, source(t, c.draft))

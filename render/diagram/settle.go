@@ -54,13 +54,13 @@ func (p *plan) closeUp(order []*vertex) {
 	}
 }
 
-// violations lists the runs whose lower end does not stand below the upper.
-func (p *plan) violations(vs []*vertex) []*run {
-	var bad []*run
+// violations lists the links whose lower end does not stand below the upper.
+func (p *plan) violations(vs []*vertex) []link {
+	var bad []link
 	for _, v := range vs {
 		for _, l := range v.next {
-			if v.place+l.diff > l.to.place && l.strand != nil && !l.strand.run.cut {
-				bad = append(bad, l.strand.run)
+			if v.place+l.diff > l.to.place && (l.strand == nil || !l.strand.run.cut) {
+				bad = append(bad, l)
 			}
 		}
 	}

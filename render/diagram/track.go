@@ -123,12 +123,17 @@ func (it *item) spans(c int, p *plan) []span {
 			continue
 		}
 		j := p.meets[q.term.ID]
+		_, away := p.stray(q)
 		switch {
+		case away && q.up():
+			out = append(out, span{top: mid - 7, bottom: mid - 3})
+		case away:
+			out = append(out, span{top: mid + 3, bottom: mid + 7})
 		case q.up() && j != nil && j.kind == railJoint:
 			out = append(out, span{top: 0, bottom: mid - 3})
 		case !q.up() && q.term.Metal != nil:
 			out = append(out, span{top: mid + 3, bottom: foot})
-		case j != nil && j.kind == localJoint:
+		case j != nil && j.kind == localJoint && !q.loose:
 			b := j.barIn(it.sect)
 			if q.up() {
 				out = append(out, span{top: 10*b.gap + 5, bottom: mid - 3, upper: b})

@@ -48,4 +48,5 @@ type link struct {
 	to     *vertex
 	diff   int
 	strand *strand
+	pin    *pin // of the joint itself, where there is no strand
 }
