@@ -86,9 +86,14 @@ func (l List) MarshalJSON() ([]byte, error) {
 	return json.Marshal([]Finding(l))
 }
 
+// finite gives a figure as it is written: null where there is no number, and
+// 0 for what is only rounding.
 func finite(v float64) *float64 {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return nil
+	}
+	if math.Abs(v) < least {
+		v = 0
 	}
 	return &v
 }

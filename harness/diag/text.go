@@ -155,12 +155,16 @@ func (v Value) String() string {
 	return s
 }
 
+// least is the smallest amount of anything that is printed as more than 0:
+// below a billionth of a volt or an ampere stands only rounding.
+const least = 1e-9
+
 // figure prints four significant digits without an exponent, and never -0.
 func figure(v float64, unit string) string {
 	s := "unknown"
 	if !math.IsNaN(v) && !math.IsInf(v, 0) {
 		v, _ = strconv.ParseFloat(strconv.FormatFloat(v, 'e', 3, 64), 64)
-		if v == 0 {
+		if math.Abs(v) < least {
 			v = 0
 		}
 		s = strconv.FormatFloat(v, 'f', -1, 64)

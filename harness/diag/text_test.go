@@ -172,3 +172,12 @@ func FuzzWriteText(f *testing.F) {
 		}
 	})
 }
+
+// What is only rounding is printed as nothing, in text and in JSON.
+func TestRoundingIsNothing(t *testing.T) {
+	v := Value{Name: "volts", Got: 2.776e-17, Limit: 1, Unit: "V", Bound: AtLeast}
+	require.Equal(t, "volts 0 V, at least 1 V", v.String())
+	out, err := Finding{Values: []Value{v}}.MarshalJSON()
+	require.NoError(t, err)
+	require.Contains(t, string(out), `"got":0,`)
+}
