@@ -61,23 +61,16 @@ func (p *figurePage) devices() {
 		p.row("blade-resistance", r.ratedA, r.mohm)
 	}
 	p.row("blade-resistance", "mini 10", 7.42)
+	p.row("blade58-resistance", "58 V, 30", 1.85)
 	p.row("blade-resistance", "maxi 40", 1.4)
 	p.row("blade-resistance", "maxi 50", 1.1)
-	p.table("Fuse series", "Ratings in which a style is made.", "style", "A", "V d.c.", "breaks A")
-	for _, f := range fuseFamilies {
-		p.row(f.source, f.name, strings.Trim(fmt.Sprint(f.ratings), "[]"), f.ratedV, f.breakA)
+	p.table("Fuse series", "Ratings in which a style is made, and what it breaks at its volts (0: no d.c. figure known).", "style", "what", "standard", "A", "V d.c.", "breaks A")
+	for _, f := range fuseStyles {
+		p.row(f.Source, f.Name, f.Title, f.Standard, strings.Trim(fmt.Sprint(f.RatingsA), "[]"), f.RatedV, f.BreakA)
 	}
-	p.table("Fuse colors", "The printed figure rules.", "style", "A", "color")
-	for _, style := range []string{"blade", "maxi", "cartridge"} {
-		key := "fuse-colors"
-		if style == "cartridge" {
-			key = "fuse-colors-memory"
-		}
-		for _, a := range FuseSeries(style) {
-			if color, _, ok := FuseColor(style, a); ok {
-				p.row(key, style, a, color)
-			}
-		}
+	p.table("Fuse colors", "The printed figure rules. Mini blades have the colors of regular ones.", "style", "A", "color", "note")
+	for _, r := range fuseColorings {
+		p.row(r.Source, r.Style, r.RatedA, r.Color, r.Note)
 	}
 	p.table("Fuse opening", "At a multiple of its rating a fuse holds at least and opens within (seconds; 0: no figure).", "style", "x rating", "holds", "opens")
 	for _, o := range openings {
@@ -85,6 +78,7 @@ func (p *figurePage) devices() {
 			p.row(g.Source, o.family, g.Share, g.MinS, g.MaxS)
 		}
 	}
+	p.protection()
 	p.table("First current of a load", "Over its steady current.", "load", "factor")
 	for _, r := range inrush {
 		p.row(r.source, r.load, r.factor)
@@ -116,10 +110,7 @@ func (p *figurePage) practice() {
 	for _, r := range profiles {
 		p.row(r.Source, r.Name, r.LoadOfFuse, r.ChooseAt, r.FuseOverWire, fmt.Sprintf("%.2f %%", 100*r.DropCritical), fmt.Sprintf("%.2f %%", 100*r.DropOther), fmt.Sprintf("%d / %d / %d (%s)", r.Dry.AWG, r.Wet.AWG, r.Alone.AWG, r.SizeSource))
 	}
-	p.table("First device", "Published rules on its place and rating.", "subject", "limit", "unit", "rule")
-	for _, r := range placements {
-		p.row(r.Source, r.Subject, r.Limit, r.Unit, r.Requirement)
-	}
+	p.placement()
 	p.table("What a meter may read", "Volts across a part under load, 12 V.", "part", "V", "note")
 	for _, m := range meterLimits {
 		p.row(m.Source, m.Part, m.Volts, m.Note)

@@ -47,6 +47,23 @@ var glassGates = []Gate{
 	{2.00, 0, 120, "glass-gates"},
 }
 
+// glassSlowGates are those of time-delay tubes.
+var glassSlowGates = []Gate{
+	{1.10, 14400, 0, "glass-slow-gates"},
+	{1.35, 0, 3600, "glass-slow-gates"},
+	{2.00, 0, 120, "glass-slow-gates"},
+}
+
+// megaGates are the bolt-down gates with one hold that was read.
+var megaGates = []Gate{
+	{1.00, 14400, 0, "fuse-gates-bolt"},
+	{1.35, 120, 1800, "fuse-gates-bolt"},
+	{2.00, 1, 15, "fuse-gates-bolt"},
+	{3.00, 1, 0, "mega-hold"},
+	{3.50, 0.3, 5, "fuse-gates-bolt"},
+	{6.00, 0.1, 1, "fuse-gates-bolt"},
+}
+
 // openings holds the larger of two printed maxima and the smaller of two
 // printed minima, so that both uses stay on the careful side.
 var openings = [...]opening{
@@ -55,13 +72,17 @@ var openings = [...]opening{
 	{"maxi", slowGates},
 	{"cartridge", slowGates},
 	{"bolt-down", boltGates},
+	{"midi", boltGates},
+	{"mega", megaGates},
 	{"glass", glassGates},
+	{"glass-slow", glassSlowGates},
+	{"glass-large", []Gate{{1.35, 0, 3600, "glass-gates"}, {2.00, 0, 240, "glass-gates"}}},
 }
 
 // FuseGates lists the opening gates of a style of fuse (blade, mini, maxi,
-// cartridge, bolt-down, glass) by rising current; nil where none is known
-// (sources fuse-gates, fuse-gates-fast, fuse-gates-slow, fuse-gates-bolt,
-// glass-gates).
+// cartridge, bolt-down, midi, mega, glass to 30 A, glass-large above, glass-slow)
+// by rising current; nil where none is known (sources fuse-gates, fuse-gates-fast, fuse-gates-slow,
+// fuse-gates-bolt, mega-hold, glass-gates, glass-slow-gates).
 func FuseGates(family string) []Gate { return slices.Clone(gatesOf(family)) }
 
 func gatesOf(family string) []Gate {

@@ -27,6 +27,7 @@ func outsideValues() []outside {
 	return slices.Concat(
 		resistanceValues(), dropValues(), chartValues(), bundleValues(), ambientValues(),
 		heatValues(), shortValues(), fuseValues(), relayValues(), batteryValues(), lookUps(),
+		protectionValues(),
 	)
 }
 

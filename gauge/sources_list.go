@@ -17,7 +17,7 @@ var deviceSources = []Source{
 	{"fuse-gates-fast", "ISO 8820-3 opening times at 160, 350, 600 %", memory, Low, "0.25 or 0.5 s printed at 350 %: the larger is held"},
 	{"fuse-gates-slow", "ISO 8820-3 type E, ISO 8820-4: time-lag opening times", memory, Low, ""},
 	{"fuse-gates-bolt", "ISO 8820-5 bolt-down opening times", memory, Low, "some sheets print 500 % for 600 %"},
-	{"glass-gates", "UL 248-14: 135 % within 1 h, 200 % within 2 min to 30 A", readSecond, High, ""},
+	{"glass-gates", "UL 248-14: 135 % within 1 h, 200 % within 2 min to 30 A, 4 min from 35 to 60 A", readSecond, High, ""},
 	{"let-through", "Melting I^2 t of a fuse never rises with current: the slow gates bound it", computed, Computed, "heat that escapes while melting makes slow openings the largest"},
 	{"ecss-capability", "ECSS-Q-ST-30-11C, 6.17: far-end short at least 3 x rating", readSecond, Medium, ""},
 	{"fusible-link", "Trade pages on fusible links: four gauge numbers smaller than the wire", read, High, "about 6 in long, never in the cabin"},
