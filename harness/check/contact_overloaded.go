@@ -76,6 +76,9 @@ func contactOverloaded(p *Pass) {
 // judgeContact holds the currents of a contact against its ratings: motors
 // and lamps each against their own, all together against the resistive one.
 func (p *Pass) judgeContact(d *model.Device, i int, c part.Contact) {
+	if p.mostThrough(d, i) <= leastRating(c) {
+		return
+	}
 	forward, backward := p.loadsOf(d, c.A, c.B), p.loadsOf(d, c.B, c.A)
 	for _, sort := range []part.LoadType{part.MotorLoad, part.LampLoad, part.ResistiveLoad} {
 		limit, said := rating(c, sort)
@@ -111,6 +114,28 @@ func (p *Pass) reportContact(d *model.Device, c part.Contact, sort part.LoadType
 	p.Report(f)
 }
 
+// mostThrough is the largest current of a contact outside of starting.
+func (p *Pass) mostThrough(d *model.Device, i int) float64 {
+	most := 0.0
+	for _, s := range states(p.Sizes.Hot) {
+		if !cranking(s) {
+			most = max(most, math.Abs(s.ContactA[d.ID][i]))
+		}
+	}
+	return most
+}
+
+// leastRating is the current that a contact may switch into any sort of load.
+func leastRating(c part.Contact) float64 {
+	least := math.Inf(1)
+	for _, sort := range []part.LoadType{part.MotorLoad, part.LampLoad, part.ResistiveLoad} {
+		if amps, _ := rating(c, sort); amps > 0 {
+			least = min(least, amps)
+		}
+	}
+	return least
+}
+
 // rating gives the contact's rating for a sort of load; said is false where
 // it is only the usual share of the resistive one.
 func rating(c part.Contact, sort part.LoadType) (amps float64, said bool) {
@@ -142,8 +167,10 @@ func (p *Pass) loadsOf(d *model.Device, from, to string) []behind {
 	for n := range g.beyond(g.on, p.netOf(d, to), d) {
 		list = append(list, draws.fed[n]...)
 	}
-	for n := range g.beyond(g.back, p.netOf(d, from), d) {
-		list = append(list, draws.led[n]...)
+	if near := p.netOf(d, from); near >= 0 && !p.sides().plus[near] { // else it feeds, and nothing returns to it
+		for n := range g.beyond(g.back, near, d) {
+			list = append(list, draws.led[n]...)
+		}
 	}
 	slices.SortFunc(list, func(a, b behind) int {
 		return cmp.Or(a.device.ID-b.device.ID, a.index-b.index)

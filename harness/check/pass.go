@@ -25,6 +25,7 @@ type Pass struct {
 	found    diag.List
 	ways     *graph
 	draws    *byNet
+	used     []use
 	starters []behind
 	modules  map[*model.Device]int // index of a controller among the relays
 	reached  *reach                // outputs as if on

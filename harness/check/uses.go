@@ -18,7 +18,10 @@ type use struct {
 
 // uses lists every load, then every coil that is no load of its own.
 func (p *Pass) uses() []use {
-	var list []use
+	if p.used != nil {
+		return p.used
+	}
+	list := []use{}
 	for _, d := range p.Model.Devices {
 		windings := map[string]bool{}
 		if d.Kind.Draws != nil {
@@ -33,6 +36,7 @@ func (p *Pass) uses() []use {
 			}
 		}
 	}
+	p.used = list
 	return list
 }
 
