@@ -115,6 +115,9 @@ func (z *puzzle) solve() []int {
 	if z.n <= fullSearch {
 		return z.tryAll(order)
 	}
+	if z.n > wholeSearch {
+		return z.solveParts()
+	}
 	order = z.insert(order)
 	best := z.cost(order)
 	for range 40 {
