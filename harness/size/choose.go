@@ -54,13 +54,13 @@ type chooser struct {
 	cur     currents
 	history *solve.History
 	shorts  []float64 // by wire ID: least current of a short at its far end
-	point   []int     // by terminal ID: its point for tracing
-	ways    map[*solve.State][2]tree
+	tracer  *tracer
+	ways    []ways    // by step ID
 	spares  []float64 // by wire ID: the largest resistance that drop allows, 0 where not judged
 }
 
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
-	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), ways: map[*solve.State][2]tree{}}
+	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric)}
 	c.set()
 	return c
 }

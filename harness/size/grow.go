@@ -1,7 +1,6 @@
 package size
 
 import (
-	"container/heap"
 	"slices"
 
 	"legwork/harness/model"
@@ -25,7 +24,7 @@ type divider struct {
 	chains []chain
 	losses []*loss
 	onPath [][]int // by chain: indexes of the losses that it lies on
-	queue  gainQueue
+	queue  queue[gainAt]
 	stamp  []int // by chain: version of its entry in the queue
 }
 
@@ -92,8 +91,8 @@ func (d *divider) grow() {
 	for c := range d.chains {
 		d.enqueue(c)
 	}
-	for d.queue.Len() > 0 {
-		e := heap.Pop(&d.queue).(gainAt)
+	for len(d.queue) > 0 {
+		e := d.queue.pop()
 		if e.stamp != d.stamp[e.chain] {
 			continue
 		}
@@ -107,7 +106,7 @@ func (d *divider) grow() {
 func (d *divider) enqueue(c int) {
 	d.stamp[c]++
 	if g := d.gain(c); g > 0 {
-		heap.Push(&d.queue, gainAt{gain: g, chain: c, stamp: d.stamp[c]})
+		d.queue.push(gainAt{gain: g, chain: c, stamp: d.stamp[c]})
 	}
 }
 
@@ -171,24 +170,13 @@ type gainAt struct {
 	stamp int
 }
 
-// gainQueue is a heap, greatest gain first; equal gains go by chain.
-type gainQueue []gainAt
-
-func (q gainQueue) Len() int { return len(q) }
-func (q gainQueue) Less(i, j int) bool {
-	if q[i].gain != q[j].gain {
-		return q[i].gain > q[j].gain
+// before puts the greatest gain first; equal gains go by chain.
+func (a gainAt) before(b gainAt) bool {
+	if a.gain != b.gain {
+		return a.gain > b.gain
 	}
-	return q[i].chain < q[j].chain
-}
-func (q gainQueue) Swap(i, j int) { q[i], q[j] = q[j], q[i] }
-
-// Push adds a gainAt; it serves container/heap.
-func (q *gainQueue) Push(x any) { *q = append(*q, x.(gainAt)) }
-
-// Pop takes the last; it serves container/heap.
-func (q *gainQueue) Pop() any {
-	last := (*q)[len(*q)-1]
-	*q = (*q)[:len(*q)-1]
-	return last
+	if a.chain != b.chain {
+		return a.chain < b.chain
+	}
+	return a.stamp < b.stamp
 }

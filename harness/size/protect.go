@@ -1,7 +1,6 @@
 package size
 
 import (
-	"container/heap"
 	"math"
 
 	"legwork/harness/model"
@@ -90,7 +89,7 @@ func deviceLinks(d *model.Device, rated func(*model.Device, int) float64, free l
 func widest(m *model.Model, g [][]link) []Guard {
 	best := make([]Guard, len(m.Terminals))
 	done := make([]bool, len(m.Terminals))
-	var q guardQueue
+	var q queue[wideAt]
 	for _, d := range m.Devices {
 		for _, s := range d.Supplies() {
 			t := d.Terminal(s.Plus)
@@ -103,12 +102,12 @@ func widest(m *model.Model, g [][]link) []Guard {
 			}
 			if start.RatedA > best[t.ID].RatedA {
 				best[t.ID] = start
-				heap.Push(&q, guardAt{start.RatedA, t.ID})
+				q.push(wideAt{start.RatedA, t.ID})
 			}
 		}
 	}
-	for q.Len() > 0 {
-		at := heap.Pop(&q).(guardAt)
+	for len(q) > 0 {
+		at := q.pop()
 		if done[at.id] {
 			continue
 		}
@@ -120,37 +119,23 @@ func widest(m *model.Model, g [][]link) []Guard {
 			}
 			if next.RatedA > best[l.to].RatedA {
 				best[l.to] = next
-				heap.Push(&q, guardAt{next.RatedA, l.to})
+				q.push(wideAt{next.RatedA, l.to})
 			}
 		}
 	}
 	return best
 }
 
-type guardAt struct {
-	ratedA float64
-	id     int
+// wideAt is a point with the width of the best way to it.
+type wideAt struct {
+	width float64
+	id    int
 }
 
-// guardQueue is a heap, widest first; equal widths go by terminal ID, so that
-// the outcome does not depend on the order of insertion.
-type guardQueue []guardAt
-
-func (q guardQueue) Len() int { return len(q) }
-func (q guardQueue) Less(i, j int) bool {
-	if q[i].ratedA != q[j].ratedA {
-		return q[i].ratedA > q[j].ratedA
+// before puts the widest first; equal widths go by ID.
+func (a wideAt) before(b wideAt) bool {
+	if a.width != b.width {
+		return a.width > b.width
 	}
-	return q[i].id < q[j].id
-}
-func (q guardQueue) Swap(i, j int) { q[i], q[j] = q[j], q[i] }
-
-// Push adds a guardAt; it serves container/heap.
-func (q *guardQueue) Push(x any) { *q = append(*q, x.(guardAt)) }
-
-// Pop takes the last; it serves container/heap.
-func (q *guardQueue) Pop() any {
-	last := (*q)[len(*q)-1]
-	*q = (*q)[:len(*q)-1]
-	return last
+	return a.id < b.id
 }

@@ -13,10 +13,10 @@ import (
 // division of drop; lesser ones can't come to matter through one chain.
 const judgedFrom = 0.2
 
-// settle divides the drop, plays the steps with the sizes, and goes on until
-// nothing fails that a thicker wire would mend. Then it takes back, a round at
-// a time, the growth that turned out needless; a chain that has to grow again
-// after that is left alone, so that it ends.
+// settle plays the steps with the sizes, grows what fails, takes back the
+// growth that turned out needless, and goes on until a round changes nothing.
+// A chain that has to grow again in a late round is left alone after that, so
+// that it ends.
 func (c *chooser) settle(ctx context.Context) error {
 	for round := 0; round < rounds; round++ {
 		before := c.rungs()
@@ -25,10 +25,7 @@ func (c *chooser) settle(ctx context.Context) error {
 			return err
 		}
 		d.grow()
-		if !slices.Equal(before, c.rungs()) {
-			c.lock(before, round)
-			continue
-		}
+		c.lock(before, round)
 		d.trim()
 		if slices.Equal(before, c.rungs()) {
 			break
@@ -117,76 +114,6 @@ func (c *chooser) divide(h *solve.History) *divider {
 		}
 	}
 	return d
-}
-
-// waysIn gives the widest ways out of and back into the battery in a step of
-// the current history; they are found once and kept.
-func (c *chooser) waysIn(step int) [2]tree {
-	s := c.history.States[step]
-	if w, ok := c.ways[s]; ok {
-		return w
-	}
-	if c.point == nil {
-		c.point = points(c.m)
-	}
-	t, p := newTracer(c.m, c.point, s), batteryPosts(c.m)
-	c.ways[s] = [2]tree{t.from(p.plus), t.from(p.minus)}
-	return c.ways[s]
-}
-
-// lossOf follows a load's current from the battery to the load and back.
-func (c *chooser) lossOf(p Path) *loss {
-	plus, minus := c.endsOf(p)
-	ways := c.waysIn(p.Step.ID)
-	l := &loss{dropV: p.DropV, limitV: p.LimitV}
-	l.flows = ways[0].way(c.point[plus.ID], l.flows)
-	l.flows = ways[1].way(c.point[minus.ID], l.flows)
-	return l
-}
-
-func (c *chooser) endsOf(p Path) (plus, minus *model.Terminal) {
-	w := p.Device.Draws()[p.Draw]
-	return pinOrMetal(c.m, p.Device, w.Plus), pinOrMetal(c.m, p.Device, w.Minus)
-}
-
-// drops gives the judged paths of a history whose load the battery feeds
-// itself; a sensor on a controller's reference volts has no drop of its own.
-func (c *chooser) drops(h *solve.History) []Path {
-	var list []Path
-	for _, p := range drops(c.m, c.p, h) {
-		plus, _ := c.endsOf(p)
-		if ways := c.waysIn(p.Step.ID); ways[0].leadsTo(c.point[plus.ID]) {
-			list = append(list, p)
-		}
-	}
-	return list
-}
-
-func (d *divider) add(l *loss) {
-	i := len(d.losses)
-	d.losses = append(d.losses, l)
-	for _, f := range l.flows {
-		c := d.of[f.wire.ID]
-		if on := d.onPath[c]; len(on) == 0 || on[len(on)-1] != i {
-			d.onPath[c] = append(on, i)
-		}
-	}
-}
-
-// spareOhms gives the resistance that each wire may have before the first
-// loss it lies on passes its limit, by wire ID; 0 where no loss is judged.
-func (c *chooser) spareOhms(d *divider) []float64 {
-	list := make([]float64, len(c.m.Wires))
-	for _, l := range d.losses {
-		for _, f := range l.flows {
-			ohm := c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung)
-			allowed := ohm - l.excess()/f.amps
-			if at := &list[f.wire.ID]; allowed > 0 && (*at == 0 || allowed < *at) {
-				*at = allowed
-			}
-		}
-	}
-	return list
 }
 
 // shortCurrents gives the least current of a short to metal at the far end of

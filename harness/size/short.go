@@ -1,7 +1,6 @@
 package size
 
 import (
-	"container/heap"
 	"math"
 
 	"legwork/gauge"
@@ -130,16 +129,16 @@ func leastOhms(g [][]ohmLink, root int) []float64 {
 		ohms[i] = math.Inf(1)
 	}
 	ohms[root] = 0
-	q := guardQueue{{0, root}}
-	for q.Len() > 0 {
-		at := heap.Pop(&q).(guardAt)
-		if -at.ratedA > ohms[at.id] {
+	q := queue[wideAt]{{0, root}}
+	for len(q) > 0 {
+		at := q.pop()
+		if -at.width > ohms[at.id] {
 			continue
 		}
 		for _, l := range g[at.id] {
 			if o := ohms[at.id] + l.ohm; o < ohms[l.to] {
 				ohms[l.to] = o
-				heap.Push(&q, guardAt{-o, l.to}) // the queue gives its largest first
+				q.push(wideAt{-o, l.to}) // the queue gives its largest first
 			}
 		}
 	}

@@ -1,7 +1,6 @@
 package size
 
 import (
-	"container/heap"
 	"math"
 
 	"legwork/harness/model"
@@ -14,18 +13,52 @@ type flow struct {
 	amps float64
 }
 
-// tracer finds the way of currents in one state. Terminals that are one point
-// (bus, mated cavities, metal) share a point number; the edges between points
-// are wires, fuses and contacts with their currents.
+// tracer finds the ways of currents. Terminals that are one point (bus, mated
+// cavities, metal) share a point number; the edges between points are wires,
+// fuses, contacts and fixed ways through devices. It holds for every state.
 type tracer struct {
-	point []int // by terminal ID
-	edges [][]edge
+	point  []int // by terminal ID
+	edges  []edge
+	start  []int32 // by point, and one more: its first half edge
+	halves []half
+	width  []float64 // room for a search, by point
+	done   []bool
+	queue  queue[wideAt]
 }
 
+// edge is a way between two points; its current stands in the state.
 type edge struct {
-	to   int
-	wire *model.Wire // nil for a fuse, a contact or a fixed way through a device
-	amps float64
+	a, b   int
+	wire   *model.Wire   // nil for what is in a device
+	device *model.Device // nil for a wire
+	index  int           // of its fuse or contact
+	sort   edgeSort
+}
+
+// edgeSort says where the current of an edge is read.
+type edgeSort uint8
+
+const (
+	wireEdge edgeSort = iota
+	fuseEdge
+	contactEdge
+	fixedEdge
+)
+
+// half is an edge as it leaves one of its points.
+type half struct{ edge, to int32 }
+
+// amps is the current of an edge in a state, without its sense.
+func (e *edge) amps(s *solve.State) float64 {
+	switch e.sort {
+	case wireEdge:
+		return math.Abs(s.WireA[e.wire.ID])
+	case fuseEdge:
+		return math.Abs(s.FuseA[e.device.ID][e.index])
+	case contactEdge:
+		return math.Abs(s.ContactA[e.device.ID][e.index])
+	}
+	return math.Inf(1)
 }
 
 // points joins the terminals that no resistance parts, but not wires.
@@ -53,61 +86,88 @@ func points(m *model.Model) []int {
 	return at
 }
 
-func newTracer(m *model.Model, point []int, s *solve.State) *tracer {
-	t := &tracer{point: point, edges: make([][]edge, len(m.Terminals)+len(m.Metals))}
+func newTracer(m *model.Model) *tracer {
+	n := len(m.Terminals) + len(m.Metals)
+	t := &tracer{point: points(m), start: make([]int32, n+1), width: make([]float64, n), done: make([]bool, n)}
 	for _, w := range m.Wires {
-		t.add(w.From, w.To, w, s.WireA[w.ID])
+		t.add(w.From, w.To, edge{wire: w})
 	}
 	for _, d := range m.Devices {
 		for i, f := range d.Protects() {
-			t.add(d.Terminal(f.In), d.Terminal(f.Out), nil, s.FuseA[d.ID][i])
+			t.add(d.Terminal(f.In), d.Terminal(f.Out), edge{device: d, index: i, sort: fuseEdge})
 		}
 		for i, c := range d.Switches() {
-			t.add(d.Terminal(c.A), d.Terminal(c.B), nil, s.ContactA[d.ID][i])
+			t.add(d.Terminal(c.A), d.Terminal(c.B), edge{device: d, index: i, sort: contactEdge})
 		}
 		for _, p := range d.Passes() {
-			t.add(d.Terminal(p.A), d.Terminal(p.B), nil, math.Inf(1))
+			t.add(d.Terminal(p.A), d.Terminal(p.B), edge{device: d, sort: fixedEdge})
 		}
 	}
+	t.adjoin()
 	return t
 }
 
-func (t *tracer) add(a, b *model.Terminal, w *model.Wire, amps float64) {
-	if a == nil || b == nil || amps == 0 {
+func (t *tracer) add(a, b *model.Terminal, e edge) {
+	if a == nil || b == nil {
 		return
 	}
-	pa, pb := t.point[a.ID], t.point[b.ID]
-	t.edges[pa] = append(t.edges[pa], edge{pb, w, math.Abs(amps)})
-	t.edges[pb] = append(t.edges[pb], edge{pa, w, math.Abs(amps)})
+	e.a, e.b = t.point[a.ID], t.point[b.ID]
+	t.start[e.a+1]++
+	t.start[e.b+1]++
+	t.edges = append(t.edges, e)
 }
 
-// tree is the widest way, by current, from one terminal to every point.
+// adjoin lists the half edges by point, in the order of the edges.
+func (t *tracer) adjoin() {
+	for i := 1; i < len(t.start); i++ {
+		t.start[i] += t.start[i-1]
+	}
+	next := make([]int32, len(t.start)-1)
+	copy(next, t.start)
+	t.halves = make([]half, 2*len(t.edges))
+	for i := range t.edges {
+		a, b := t.edges[i].a, t.edges[i].b
+		t.halves[next[a]] = half{int32(i), int32(b)}
+		next[a]++
+		t.halves[next[b]] = half{int32(i), int32(a)}
+		next[b]++
+	}
+}
+
+// tree is the widest way, by current, from one terminal to every point in a
+// state.
 type tree struct {
-	from []int  // point before, -1 at the root or where nothing leads
-	by   []edge // edge taken from it
+	t    *tracer
+	s    *solve.State
+	from []int32 // point before, -1 at the root or where nothing leads
+	by   []int32 // edge taken from it
 }
 
-func (t *tracer) from(root *model.Terminal) tree {
-	n := len(t.edges)
-	tr := tree{from: make([]int, n), by: make([]edge, n)}
-	width := make([]float64, n)
+// grow finds the tree from a terminal; the room of an older tree is used.
+func (t *tracer) grow(old tree, s *solve.State, root *model.Terminal) tree {
+	n := len(t.width)
+	tr := tree{t: t, s: s, from: old.from, by: old.by}
+	if tr.from == nil {
+		tr.from, tr.by = make([]int32, n), make([]int32, n)
+	}
 	for i := range tr.from {
 		tr.from[i] = -1
 	}
+	clear(t.width)
+	clear(t.done)
 	start := t.point[root.ID]
-	width[start] = math.Inf(1)
-	q := guardQueue{{width[start], start}}
-	done := make([]bool, n)
-	for q.Len() > 0 {
-		at := heap.Pop(&q).(guardAt)
-		if done[at.id] {
+	t.width[start] = math.Inf(1)
+	t.queue = append(t.queue[:0], wideAt{t.width[start], start})
+	for len(t.queue) > 0 {
+		at := t.queue.pop()
+		if t.done[at.id] {
 			continue
 		}
-		done[at.id] = true
-		for _, e := range t.edges[at.id] {
-			if w := math.Min(at.ratedA, e.amps); w > width[e.to] {
-				width[e.to], tr.from[e.to], tr.by[e.to] = w, at.id, e
-				heap.Push(&q, guardAt{w, e.to})
+		t.done[at.id] = true
+		for _, h := range t.halves[t.start[at.id]:t.start[at.id+1]] {
+			if w := min(at.width, t.edges[h.edge].amps(s)); w > t.width[h.to] {
+				t.width[h.to], tr.from[h.to], tr.by[h.to] = w, int32(at.id), h.edge
+				t.queue.push(wideAt{w, int(h.to)})
 			}
 		}
 	}
@@ -115,15 +175,15 @@ func (t *tracer) from(root *model.Terminal) tree {
 }
 
 // leadsTo reports whether the tree reaches a point other than its root.
-func (tr tree) leadsTo(point int) bool { return tr.from[point] >= 0 }
+func (tr *tree) leadsTo(point int) bool { return tr.from[point] >= 0 }
 
 // way lists the wires from the tree's root to a point.
-func (tr tree) way(point int, list []flow) []flow {
+func (tr *tree) way(point int, list []flow) []flow {
 	for tr.from[point] >= 0 {
-		if e := tr.by[point]; e.wire != nil {
-			list = append(list, flow{e.wire, e.amps})
+		if e := &tr.t.edges[tr.by[point]]; e.wire != nil {
+			list = append(list, flow{e.wire, e.amps(tr.s)})
 		}
-		point = tr.from[point]
+		point = int(tr.from[point])
 	}
 	return list
 }

@@ -1,0 +1,81 @@
+package size
+
+import (
+	"legwork/harness/model"
+	"legwork/harness/solve"
+)
+
+// ways are the widest ways out of and back into the battery in one state.
+type ways struct {
+	state     *solve.State
+	out, back tree
+}
+
+// waysIn gives the ways in a step of the current history; they are found once
+// and kept until the next one.
+func (c *chooser) waysIn(step int) *ways {
+	if c.tracer == nil {
+		c.tracer, c.ways = newTracer(c.m), make([]ways, len(c.m.Steps))
+	}
+	s, w := c.history.States[step], &c.ways[step]
+	if w.state != s {
+		p := batteryPosts(c.m)
+		w.state, w.out, w.back = s, c.tracer.grow(w.out, s, p.plus), c.tracer.grow(w.back, s, p.minus)
+	}
+	return w
+}
+
+// lossOf follows a load's current from the battery to the load and back.
+func (c *chooser) lossOf(p Path) *loss {
+	plus, minus := c.endsOf(p)
+	w := c.waysIn(p.Step.ID)
+	l := &loss{dropV: p.DropV, limitV: p.LimitV}
+	l.flows = w.out.way(c.tracer.point[plus.ID], l.flows)
+	l.flows = w.back.way(c.tracer.point[minus.ID], l.flows)
+	return l
+}
+
+func (c *chooser) endsOf(p Path) (plus, minus *model.Terminal) {
+	w := p.Device.Draws()[p.Draw]
+	return pinOrMetal(c.m, p.Device, w.Plus), pinOrMetal(c.m, p.Device, w.Minus)
+}
+
+// drops gives the judged paths of a history whose load the battery feeds
+// itself; a sensor on a controller's reference volts has no drop of its own.
+func (c *chooser) drops(h *solve.History) []Path {
+	var list []Path
+	for _, p := range drops(c.m, c.p, h) {
+		plus, _ := c.endsOf(p)
+		if w := c.waysIn(p.Step.ID); w.out.leadsTo(c.tracer.point[plus.ID]) {
+			list = append(list, p)
+		}
+	}
+	return list
+}
+
+func (d *divider) add(l *loss) {
+	i := len(d.losses)
+	d.losses = append(d.losses, l)
+	for _, f := range l.flows {
+		c := d.of[f.wire.ID]
+		if on := d.onPath[c]; len(on) == 0 || on[len(on)-1] != i {
+			d.onPath[c] = append(on, i)
+		}
+	}
+}
+
+// spareOhms gives the resistance that each wire may have before the first
+// loss it lies on passes its limit, by wire ID; 0 where no loss is judged.
+func (c *chooser) spareOhms(d *divider) []float64 {
+	list := make([]float64, len(c.m.Wires))
+	for _, l := range d.losses {
+		for _, f := range l.flows {
+			ohm := c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung)
+			allowed := ohm - l.excess()/f.amps
+			if at := &list[f.wire.ID]; allowed > 0 && (*at == 0 || allowed < *at) {
+				*at = allowed
+			}
+		}
+	}
+	return list
+}
