@@ -9,6 +9,7 @@
 package harness
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"io/fs"
@@ -18,8 +19,11 @@ import (
 	"legwork/harness/model"
 )
 
-// maxDraftBytes bounds a draft before it is read: 16 MB.
-const maxDraftBytes = 16 << 20
+// MaxDraftBytes bounds a draft before it is read: 16 MB.
+const MaxDraftBytes = 16 << 20
+
+// ErrTooLarge is wrapped by the error for a draft over MaxDraftBytes.
+var ErrTooLarge = errors.New("larger than 16 MB, the most that a draft may have")
 
 // Draft is a draft as read: its text, its tree and its model, with every
 // mistake found on the way.
@@ -34,7 +38,7 @@ type Draft struct {
 // Load reads a draft from a file system. It never gives nil: what could not
 // be read is told in Err and Findings.
 func Load(fsys fs.FS, name string) *Draft {
-	src, err := readAll(fsys, name)
+	src, err := Read(fsys, name)
 	if err != nil {
 		d := Parse(name, nil)
 		d.Err = fmt.Errorf("reading %s: %w", name, err)
@@ -55,27 +59,34 @@ func Parse(name string, src []byte) *Draft {
 	return &Draft{Name: name, File: file, Model: m, Findings: found}
 }
 
-func readAll(fsys fs.FS, name string) ([]byte, error) {
+// Read gives the bytes of a draft that is a regular file of MaxDraftBytes at
+// most. The file is looked at before it is opened: to open a pipe would wait
+// for its writer.
+func Read(fsys fs.FS, name string) ([]byte, error) {
+	info, err := fs.Stat(fsys, name)
+	switch {
+	case err != nil:
+		return nil, err
+	case info.IsDir():
+		return nil, errors.New("a folder, not a draft")
+	case !info.Mode().IsRegular():
+		return nil, errors.New("not a regular file")
+	}
 	f, err := fsys.Open(name)
 	if err != nil {
 		return nil, err
 	}
 	defer f.Close()
-	info, err := f.Stat()
-	if err != nil {
-		return nil, err
+	return ReadFrom(f)
+}
+
+// ReadFrom gives the bytes of a draft from a stream, MaxDraftBytes at most.
+func ReadFrom(r io.Reader) ([]byte, error) {
+	src, err := io.ReadAll(io.LimitReader(r, MaxDraftBytes+1))
+	if err == nil && len(src) > MaxDraftBytes {
+		return nil, ErrTooLarge
 	}
-	if !info.Mode().IsRegular() {
-		return nil, fmt.Errorf("not a regular file")
-	}
-	src, err := io.ReadAll(io.LimitReader(f, maxDraftBytes+1))
-	if err != nil {
-		return nil, err
-	}
-	if len(src) > maxDraftBytes {
-		return nil, fmt.Errorf("larger than 16 MB")
-	}
-	return src, nil
+	return src, err
 }
 
 // Source gives the text of the draft for the printing of findings, nil for

@@ -3,13 +3,23 @@ package harness
 import (
 	"math"
 
+	"legwork/gauge"
 	"legwork/harness/diag"
 	"legwork/harness/part"
 )
 
+// What margins are about.
+const (
+	MarginDrop       = "drop"
+	MarginAmpacity   = gauge.FloorAmpacity
+	MarginProtection = gauge.FloorProtection
+	MarginFuse       = "fuse load"
+	MarginPull       = "pull-in"
+)
+
 // Margin is the check of one sort that passes, or fails, most narrowly.
 type Margin struct {
-	Check string // what was compared: "voltage drop", "fuse load" ...
+	Check string // what was compared: MarginDrop and so on
 	Name  string // the wire, fuse or device it is about
 	Step  string // step in which it is so, "" where it holds in all
 	diag.Value
@@ -30,7 +40,7 @@ func (r *Result) Margins() []Margin {
 		return nil
 	}
 	var list []Margin
-	for _, all := range [][]Margin{r.dropMargins(), r.wireMargins("ampacity"), r.wireMargins("protection"), r.fuseMargins(), r.pullMargins()} {
+	for _, all := range [][]Margin{r.dropMargins(), r.wireMargins(MarginAmpacity), r.wireMargins(MarginProtection), r.fuseMargins(), r.pullMargins()} {
 		if tight, ok := narrowest(all); ok {
 			list = append(list, tight)
 		}
@@ -51,7 +61,7 @@ func (r *Result) dropMargins() []Margin {
 	var all []Margin
 	for _, p := range r.Sizes.Drops() {
 		all = append(all, Margin{
-			Check: "voltage drop", Name: p.Device.Name, Step: p.Step.Name,
+			Check: MarginDrop, Name: p.Device.Name, Step: p.Step.Name,
 			Value: diag.Value{Got: p.DropV, Limit: p.LimitV, Unit: "V", Bound: diag.AtMost},
 		})
 	}
@@ -79,7 +89,7 @@ func (r *Result) fuseMargins() []Margin {
 	for _, f := range r.Sizes.Fuses {
 		if f.RatedA > 0 && f.LoadA > 0 {
 			all = append(all, Margin{
-				Check: "fuse load", Name: f.Device.Name, Step: f.At,
+				Check: MarginFuse, Name: f.Device.Name, Step: f.At,
 				Value: diag.Value{Got: f.LoadA, Limit: r.Profile.LoadOfFuse * f.RatedA, Unit: "A", Bound: diag.AtMost},
 			})
 		}
@@ -97,7 +107,7 @@ func (r *Result) pullMargins() []Margin {
 		for i, relay := range s.Relay {
 			if relay.Asked && relay.InAboveV > 0 {
 				all = append(all, Margin{
-					Check: "relay pull-in", Name: r.Sizes.Hot.Relays[i].Device.Name, Step: s.Step.Name,
+					Check: MarginPull, Name: r.Sizes.Hot.Relays[i].Device.Name, Step: s.Step.Name,
 					Value: diag.Value{Got: relay.Volts, Limit: relay.InAboveV, Unit: "V", Bound: diag.AtLeast},
 				})
 			}

@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"errors"
+	"io"
 
 	"legwork/harness"
 	"legwork/harness/diag"
@@ -13,6 +14,7 @@ type checkCmd struct {
 	Draft   string `arg:"" help:"The draft, or - for standard input."`
 	Format  string `enum:"text,json" default:"text" help:"How to print: text or json."`
 	Profile string `help:"Limits to judge by (see explain profiles); the draft's own, or road."`
+	Guesses bool   `help:"Print every guess; without it, as many lines as fit on a screen."`
 	FailAt  string `enum:"note,warning,fault,danger" default:"fault" help:"Least severity that makes the exit code 1: note, warning, fault or danger."`
 }
 
@@ -22,21 +24,24 @@ func (c *checkCmd) Run(ctx context.Context, s streams) error {
 	if err != nil {
 		return err
 	}
-	if c.Format == "json" {
-		enc := json.NewEncoder(s.out)
-		enc.SetIndent("", "  ")
-		err = enc.Encode(r.Report())
-	} else {
-		err = writeReport(s, r)
-	}
-	if err != nil {
-		return err
-	}
 	least, _ := diag.ParseSeverity(c.FailAt)
-	if r.Findings.Worst() >= least {
-		return errFindings
+	pass := r.Findings.Worst() < least
+	if c.Format == "json" {
+		err = writeJSON(s.out, r.Report())
+	} else {
+		err = writeReport(s, r, pass, c.Guesses)
 	}
-	return nil
+	if err == nil && !pass {
+		err = errFindings
+	}
+	return err
+}
+
+func writeJSON(w io.Writer, v any) error {
+	enc := json.NewEncoder(w)
+	enc.SetIndent("", "  ")
+	enc.SetEscapeHTML(false)
+	return enc.Encode(v)
 }
 
 // checked loads and checks a draft.

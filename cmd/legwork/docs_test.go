@@ -17,7 +17,14 @@ import (
 
 var update = flag.Bool("update", false, "rewrite the outputs and drawings in README and docs")
 
-const root = "../.."
+// root is the project's folder; absolute, since tests change the working folder.
+var root = func() string {
+	path, err := filepath.Abs("../..")
+	if err != nil {
+		panic(err)
+	}
+	return path
+}()
 
 // block is one fenced block of a Markdown page.
 type block struct {
@@ -137,10 +144,8 @@ func carryOut(t *testing.T, line string) (out []string, code int, ran bool) {
 // playground is an empty folder that sees the shipped drafts.
 func playground(t *testing.T) string {
 	t.Helper()
-	data, err := filepath.Abs(filepath.Join(root, "testdata"))
-	require.NoError(t, err)
 	dir := t.TempDir()
-	require.NoError(t, os.Symlink(data, filepath.Join(dir, "testdata")))
+	require.NoError(t, os.Symlink(filepath.Join(root, "testdata"), filepath.Join(dir, "testdata")))
 	return dir
 }
 

@@ -4,9 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
-	"strings"
 
 	"legwork/harness"
 	"legwork/harness/diag"
@@ -40,11 +38,11 @@ func (c *drawCmd) Run(ctx context.Context, s streams) error {
 	if len(sheets) == 0 {
 		return errUsage{fmt.Errorf("%s has nothing to draw", c.Draft)}
 	}
-	if strings.HasSuffix(c.Out, "/") {
+	if isFolder(c.Out) {
 		return c.all(s, sheets)
 	}
 	if c.Sheet < 1 || c.Sheet > len(sheets) {
-		return errUsage{fmt.Errorf("there is no sheet %d; there are %d", c.Sheet, len(sheets))}
+		return errUsage{fmt.Errorf("there is no sheet %d of %s", c.Sheet, count(len(sheets), "sheet"))}
 	}
 	if len(sheets) > 1 {
 		fmt.Fprintf(s.err, "legwork: sheet %d of %d; -o FOLDER/ writes them all\n", c.Sheet, len(sheets))
@@ -63,30 +61,19 @@ func (c *drawCmd) sheets(r *harness.Result) ([]diagram.Sheet, diag.List) {
 	})
 }
 
-// all writes every sheet into a folder: into a new one beside it first, so
-// that either all sheets appear or none.
+// all writes every sheet into a folder and names the files.
 func (c *drawCmd) all(s streams, sheets []diagram.Sheet) error {
-	dir := filepath.Clean(c.Out)
-	if err := os.MkdirAll(dir, 0o755); err != nil {
-		return errUsage{err}
-	}
-	stage, err := os.MkdirTemp(dir, ".legwork-*")
-	if err != nil {
-		return errUsage{err}
-	}
-	defer os.RemoveAll(stage)
+	var pages []page
 	for i, sh := range sheets {
-		write := func(w io.Writer) error { return scene.WriteSVG(w, sh.Scene) }
-		if err := replace(filepath.Join(stage, sheetName(i, len(sheets))), write); err != nil {
+		pages = append(pages, page{sheetName(i, len(sheets)), func(w io.Writer) error { return scene.WriteSVG(w, sh.Scene) }})
+	}
+	if err := saveAll(c.Out, c.Draft, pages); err != nil {
+		return err
+	}
+	for _, p := range pages {
+		if _, err := fmt.Fprintln(s.out, filepath.Join(c.Out, p.name)); err != nil {
 			return err
 		}
-	}
-	for i := range sheets {
-		name := sheetName(i, len(sheets))
-		if err := os.Rename(filepath.Join(stage, name), filepath.Join(dir, name)); err != nil {
-			return errUsage{err}
-		}
-		fmt.Fprintln(s.out, filepath.Join(dir, name))
 	}
 	return nil
 }

@@ -13,14 +13,13 @@ import (
 )
 
 type explainCmd struct {
-	Name string `arg:"" optional:"" help:"A rule, a device kind, a profile or a source; nothing lists them."`
+	Name string `arg:"" optional:"" help:"A rule, a device kind, a profile or a source; or rules, kinds, profiles, sources for a list; nothing lists all."`
 }
 
-// Run prints the page of a name, or the list of names.
+// Run prints the page of a name, or a list of names.
 func (c *explainCmd) Run(ctx context.Context, s streams) error {
 	p := newPrinter(s.out)
-	if c.Name == "" {
-		p.contents()
+	if p.lists(c.Name) {
 		return p.err
 	}
 	if r, ok := check.RuleOf(c.Name); ok {
@@ -47,15 +46,12 @@ func (c *explainCmd) Run(ctx context.Context, s streams) error {
 }
 
 func unexplained(name string) error {
-	names := check.IDs()
-	for _, k := range part.Kinds() {
-		names = append(names, k.Name)
-	}
-	for _, f := range gauge.Profiles() {
-		names = append(names, f.Name)
-	}
-	for _, src := range gauge.Sources() {
-		names = append(names, src.Key)
+	names := []string{}
+	for _, l := range lists() {
+		names = append(names, l.word)
+		for _, e := range l.entries {
+			names = append(names, e.name)
+		}
 	}
 	if near := diag.Nearest(name, names); near != "" {
 		return fmt.Errorf("there is nothing called %q to explain; did you mean %s?", name, near)
@@ -63,23 +59,53 @@ func unexplained(name string) error {
 	return fmt.Errorf("there is nothing called %q to explain; legwork explain lists what there is", name)
 }
 
-func (p *printer) contents() {
-	p.line("Rules")
+// entry is a name that explain knows, with what it is in a line.
+type entry struct{ name, title string }
+
+// nameList is all names of one sort, under the word that asks for them.
+type nameList struct {
+	word, title string
+	entries     []entry
+}
+
+func lists() []nameList {
+	rules := nameList{word: "rules", title: "Rules"}
 	for _, r := range check.Rules() {
-		p.wrapped("  ", "      ", fmt.Sprintf("%s (%s): %s", r.ID, r.Severity, r.Title))
+		rules.entries = append(rules.entries, entry{r.ID, fmt.Sprintf("(%s) %s", r.Severity, r.Title)})
 	}
-	p.line("\nDevice kinds")
+	kinds := nameList{word: "kinds", title: "Device kinds"}
 	for _, k := range part.Kinds() {
-		p.wrapped("  ", "      ", k.Name+": "+k.Title)
+		kinds.entries = append(kinds.entries, entry{k.Name, k.Title})
 	}
-	p.line("\nProfiles")
+	profiles := nameList{word: "profiles", title: "Profiles"}
 	for _, f := range gauge.Profiles() {
-		p.wrapped("  ", "      ", f.Name+": "+f.Title)
+		profiles.entries = append(profiles.entries, entry{f.Name, f.Title})
 	}
-	p.line("\nSources")
+	sources := nameList{word: "sources", title: "Sources"}
 	for _, src := range gauge.Sources() {
-		p.wrapped("  ", "      ", src.Key+": "+src.Title)
+		sources.entries = append(sources.entries, entry{src.Key, src.Title})
 	}
+	return []nameList{rules, kinds, profiles, sources}
+}
+
+// lists prints the names of one sort, or all of them for no word at all; false
+// where the word asks for none.
+func (p *printer) lists(word string) bool {
+	printed := false
+	for _, l := range lists() {
+		if word != "" && word != l.word {
+			continue
+		}
+		if printed {
+			p.line("")
+		}
+		p.line(l.title)
+		for _, e := range l.entries {
+			p.wrapped("  ", "      ", e.name+": "+e.title)
+		}
+		printed = true
+	}
+	return printed
 }
 
 // page prints Markdown for a terminal: prose wrapped, code and tables as they are.

@@ -13,7 +13,7 @@ import (
 
 type listCmd struct {
 	Draft   string `arg:"" help:"The draft, or - for standard input."`
-	Paper   string `arg:"" help:"cut, pins or volts."`
+	Paper   string `arg:"" help:"cut, spools, pins or volts."`
 	Format  string `enum:"text,csv,json" default:"text" help:"How to print: text, csv or json."`
 	Raw     bool   `help:"CSV: leave texts that a spreadsheet could take for a formula as they are."`
 	Out     string `short:"o" help:"Write to this file, whole or not at all; standard output otherwise."`

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -13,51 +14,58 @@ import (
 type tidyCmd struct {
 	Draft string `arg:"" help:"The draft, or - for standard input."`
 	Write bool   `short:"w" help:"Write the draft back instead of printing it."`
-	Diff  bool   `help:"Print nothing; exit 1 if the draft is not tidy."`
+	Diff  bool   `help:"Print only the lines that would change; exit 1 if there are any."`
 }
 
 // Run prints the draft in its canonical form. Lines with a syntax fault are
-// kept as they are, and told of.
+// kept as they are, told of, and make the exit code 1.
 func (c *tidyCmd) Run(s streams) error {
+	if c.Write && c.Diff {
+		return errUsage{errors.New("--write and --diff don't go together")}
+	}
 	d, err := load(s, c.Draft)
 	if err != nil {
 		return err
 	}
 	tidy := draft.Tidy(d.File)
-	if c.Diff {
-		if !bytes.Equal(tidy, d.File.Src) {
-			return errFindings
-		}
-		return nil
+	told := c.warn(s, d.File, d.Source)
+	switch {
+	case c.Diff:
+		err = printDiff(s.out, d.Name, d.File.Src, tidy)
+	case c.Write:
+		err = c.writeBack(d.File.Src, tidy)
+	default:
+		_, err = s.out.Write(tidy)
 	}
-	if err := c.warn(s, d.File, d.Source); err != nil {
+	if err != nil {
 		return err
 	}
-	if !c.Write {
-		_, err := s.out.Write(tidy)
-		return err
-	}
-	return c.writeBack(d.File.Src, tidy)
+	return told
 }
 
+// warn prints the syntax faults of the draft; it gives errFindings where there
+// are any.
 func (c *tidyCmd) warn(s streams, f *draft.File, source func(string) []byte) error {
 	_, found := draft.Parse(f.Name, f.Src)
 	look := lookOf(s.err)
-	return diag.WriteText(s.err, found, diag.TextOptions{Source: source, Color: look.color, Width: look.width})
+	err := diag.WriteText(s.err, found, diag.TextOptions{Source: source, Color: look.color, Width: look.width})
+	if err == nil && found.Worst() >= diag.Fault {
+		err = errFindings
+	}
+	return err
 }
 
 // writeBack puts the tidy form in the draft's place, unless the file is not
 // what was read any more.
 func (c *tidyCmd) writeBack(read, tidy []byte) error {
-	if c.Draft == stdinName {
-		return errUsage{fmt.Errorf("standard input can't be written back; leave out --write")}
+	if c.Draft == stdio {
+		return errUsage{errors.New("standard input can't be written back; leave out --write")}
 	}
 	if bytes.Equal(read, tidy) {
 		return nil
 	}
-	info, err := os.Lstat(c.Draft)
-	if err != nil || !info.Mode().IsRegular() {
-		return errUsage{fmt.Errorf("%s is not a regular file", c.Draft)}
+	if err := mayWrite(c.Draft, ""); err != nil {
+		return err
 	}
 	now, err := os.ReadFile(c.Draft)
 	if err != nil || !bytes.Equal(now, read) {
