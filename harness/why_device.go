@@ -60,7 +60,7 @@ func (r *Result) fuseLoad(f size.Fuse) Group {
 
 // withOhm adds the resistance of a fuse at its load, where one is known.
 func withOhm(g Group, f size.Fuse) Group {
-	protects := f.Device.Kind.Protects(f.Device.Device)
+	protects := f.Device.Protects()
 	if f.Index >= len(protects) {
 		return g
 	}

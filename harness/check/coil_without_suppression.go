@@ -61,11 +61,8 @@ func coilWithoutSuppression(p *Pass) {
 	drivers := p.drivers()
 	clamped := p.clampedNets()
 	for _, d := range p.Model.Devices {
-		if d.Kind.Kicks == nil {
-			continue
-		}
 		starter := isStarter(d)
-		for _, k := range d.Kind.Kicks(d.Device) {
+		for _, k := range d.Kicks() {
 			a, b := pinOf(d, k.A), pinOf(d, k.B)
 			if k.Suppressed != "" || a == nil || b == nil || clamped[pair(p.Nets.Of[a.ID], p.Nets.Of[b.ID])] {
 				continue
@@ -112,10 +109,7 @@ func (p *Pass) reportKick(d *model.Device, k part.Kick, by []driver) {
 func (p *Pass) drivers() map[int][]driver {
 	at := map[int][]driver{}
 	for _, d := range p.Model.Devices {
-		if d.Kind.Drives == nil {
-			continue
-		}
-		for _, o := range d.Kind.Drives(d.Device) {
+		for _, o := range d.Drives() {
 			if t := pinOf(d, o.Pin); t != nil {
 				n := p.Nets.Of[t.ID]
 				at[n] = append(at[n], driver{d, o})
@@ -130,10 +124,7 @@ func (p *Pass) drivers() map[int][]driver {
 func (p *Pass) clampedNets() map[[2]int]bool {
 	nets := map[[2]int]bool{}
 	for _, d := range p.Model.Devices {
-		if d.Kind.Passes == nil {
-			continue
-		}
-		for _, w := range d.Kind.Passes(d.Device) {
+		for _, w := range d.Passes() {
 			if a, b := pinOf(d, w.A), pinOf(d, w.B); a != nil && b != nil {
 				nets[pair(p.Nets.Of[a.ID], p.Nets.Of[b.ID])] = true
 			}

@@ -62,10 +62,7 @@ wire 8  K1.85  E1     18AWG  1ft
 
 func contactOverloaded(p *Pass) {
 	for _, d := range p.Model.Devices {
-		if d.Kind.Switches == nil {
-			continue
-		}
-		for i, c := range d.Kind.Switches(d.Device) {
+		for i, c := range d.Switches() {
 			if c.ResistiveA > 0 || c.MotorA > 0 || c.LampA > 0 {
 				p.judgeContact(d, i, c)
 			}

@@ -79,18 +79,14 @@ func heavyReturn(d *model.Device) *model.Metal {
 	if d.Metal == nil {
 		return nil
 	}
-	if d.Kind.Draws != nil {
-		for _, w := range d.Kind.Draws(d.Device) {
-			if w.Starter {
-				return d.Metal
-			}
+	for _, w := range d.Draws() {
+		if w.Starter {
+			return d.Metal
 		}
 	}
-	if d.Kind.Supplies != nil {
-		for _, s := range d.Kind.Supplies(d.Device) {
-			if !s.Battery {
-				return d.Metal
-			}
+	for _, s := range d.Supplies() {
+		if !s.Battery {
+			return d.Metal
 		}
 	}
 	return nil
@@ -104,10 +100,7 @@ func (p *Pass) bonded(d *model.Device) bool {
 		return false
 	}
 	for _, b := range p.Model.Devices {
-		if b.Kind.Supplies == nil {
-			continue
-		}
-		for _, s := range b.Kind.Supplies(b.Device) {
+		for _, s := range b.Supplies() {
 			if minus := pinOf(b, s.Minus); s.Battery && minus != nil && p.Nets.Of[minus.ID] == p.Nets.Of[t.ID] {
 				return true
 			}

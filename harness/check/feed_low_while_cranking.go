@@ -136,7 +136,7 @@ func (p *Pass) shortAtFirstPull() {
 // stated reports whether the draft gives the least volts of a feed; half the
 // system's volts, taken without, are no ground for more than a warning.
 func stated(d *model.Device, feed string) bool {
-	for _, w := range d.Kind.Draws(d.Device) {
+	for _, w := range d.Draws() {
 		if w.Plus == feed {
 			return len(w.Needs) > 0
 		}

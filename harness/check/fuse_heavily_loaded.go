@@ -39,7 +39,7 @@ func fuseHeavilyLoaded(p *Pass) {
 			continue
 		}
 		out := diag.Finding{
-			At: f.Device.Kind.Protects(f.Device.Device)[f.Index].At,
+			At: f.Device.Protects()[f.Index].At,
 			Msg: fmt.Sprintf("%s is rated %s and carries %s in %s, %.0f %% of it", f.Device.Name,
 				quantity.Text(f.RatedA, quantity.Current), quantity.Text(f.LoadA, quantity.Current), f.At, 100*f.LoadA/f.RatedA),
 			Detail: "Fit a larger fuse if every wire behind it carries that, or part the load over two fuses.",

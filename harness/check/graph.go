@@ -31,10 +31,7 @@ func (p *Pass) graph() *graph {
 	for _, d := range p.Model.Devices {
 		p.deviceWays(d)
 		p.outputWays(d)
-		if d.Kind.Supplies == nil {
-			continue
-		}
-		for _, s := range d.Kind.Supplies(d.Device) {
+		for _, s := range d.Supplies() {
 			p.mark(g.sources, d, s.Plus)
 			if s.Battery {
 				p.mark(g.grounds, d, s.Minus)
@@ -75,15 +72,11 @@ func (p *Pass) addWay(d *model.Device, a, b string, oneWay, output bool) {
 // deviceWays adds the ways through a device that needs no command.
 func (p *Pass) deviceWays(d *model.Device) {
 	k := d.Kind
-	if k.Protects != nil {
-		for _, f := range k.Protects(d.Device) {
-			p.addWay(d, f.In, f.Out, false, false)
-		}
+	for _, f := range d.Protects() {
+		p.addWay(d, f.In, f.Out, false, false)
 	}
-	if k.Switches != nil {
-		for _, c := range k.Switches(d.Device) {
-			p.addWay(d, c.A, c.B, false, false)
-		}
+	for _, c := range d.Switches() {
+		p.addWay(d, c.A, c.B, false, false)
 	}
 	for _, list := range []func(*part.Device) []part.Path{k.Passes, k.Inside} {
 		if list == nil {
@@ -101,8 +94,8 @@ func (p *Pass) outputWays(d *model.Device) {
 	if d.Kind.Drives == nil || d.Kind.Draws == nil {
 		return
 	}
-	feeds := d.Kind.Draws(d.Device)
-	for _, o := range d.Kind.Drives(d.Device) {
+	feeds := d.Draws()
+	for _, o := range d.Drives() {
 		for _, w := range feeds {
 			if o.Sinks {
 				p.addWay(d, o.Pin, w.Minus, true, true)

@@ -94,7 +94,7 @@ func (p *Pass) openGrounds() {
 		if d.Kind.Grounds == nil || !anyWire(d) {
 			continue
 		}
-		list := d.Kind.Grounds(d.Device)
+		list := d.Grounds()
 		if len(list) == 0 {
 			p.Report(diag.Finding{At: d.At, Msg: fmt.Sprintf("%s has no ground terminal, so nothing in it works", d.Name),
 				Detail: "Give it a line such as: GND ground."})

@@ -79,7 +79,7 @@ func goesOn(t *model.Terminal) bool {
 	if t.Device.Kind.Couples == nil {
 		return false
 	}
-	pairs := t.Device.Kind.Couples(t.Device.Device)
+	pairs := t.Device.Couples()
 	if len(pairs) == 0 {
 		return true // a plug drawn with one half leads out of the draft: a trailer, a test plug
 	}

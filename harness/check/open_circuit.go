@@ -79,21 +79,14 @@ func (o *openCircuit) joinInside(d *model.Device) {
 			o.join(t, other, 0, true)
 		}
 	}
-	k := d.Kind
-	if k.Switches != nil {
-		for _, c := range k.Switches(d.Device) {
-			o.join(pinOf(d, c.A), pinOf(d, c.B), 0, false)
-		}
+	for _, c := range d.Switches() {
+		o.join(pinOf(d, c.A), pinOf(d, c.B), 0, false)
 	}
-	if k.Couples != nil {
-		for _, c := range k.Couples(d.Device) {
-			o.join(pinOf(d, c.A), pinOf(d, c.B), 0, false)
-		}
+	for _, c := range d.Couples() {
+		o.join(pinOf(d, c.A), pinOf(d, c.B), 0, false)
 	}
-	if k.Passes != nil {
-		for _, w := range k.Passes(d.Device) {
-			o.join(pinOf(d, w.A), pinOf(d, w.B), 0, w.OneWay)
-		}
+	for _, w := range d.Passes() {
+		o.join(pinOf(d, w.A), pinOf(d, w.B), 0, w.OneWay)
 	}
 }
 

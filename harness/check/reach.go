@@ -40,8 +40,11 @@ func (p *Pass) reachOf(outputs bool) *reach {
 // pinOf gives a device's terminal by canonical name; [part.Metal] is the
 // terminal through which it returns to metal. Nil where there is none.
 func pinOf(d *model.Device, pin string) *model.Terminal {
+	if pin != part.Metal {
+		return d.Terminal(pin)
+	}
 	for _, t := range d.Terminals {
-		if t.Name == pin || pin == part.Metal && t.Metal != nil {
+		if t.Metal != nil {
 			return t
 		}
 	}
@@ -75,10 +78,7 @@ func feedV(s *solve.State, d *model.Device, w part.Draw) (volts float64, ok bool
 // eachDraw calls f for every use of current in the model.
 func (p *Pass) eachDraw(f func(d *model.Device, index int, w part.Draw)) {
 	for _, d := range p.Model.Devices {
-		if d.Kind.Draws == nil {
-			continue
-		}
-		for i, w := range d.Kind.Draws(d.Device) {
+		for i, w := range d.Draws() {
 			f(d, i, w)
 		}
 	}

@@ -95,10 +95,10 @@ func (p *Pass) worksWhileTurning(d *model.Device) bool {
 		if s.Engine != part.Turning {
 			continue
 		}
-		if d.Kind.Draws != nil && slices.ContainsFunc(d.Kind.Draws(d.Device), func(w part.Draw) bool { return mustWork(w, s.ID) }) {
+		if slices.ContainsFunc(d.Draws(), func(w part.Draw) bool { return mustWork(w, s.ID) }) {
 			return true
 		}
-		if d.Kind.Drives != nil && slices.ContainsFunc(d.Kind.Drives(d.Device), func(o part.Output) bool { return o.Steps.Has(s.ID) }) {
+		if slices.ContainsFunc(d.Drives(), func(o part.Output) bool { return o.Steps.Has(s.ID) }) {
 			return true
 		}
 	}

@@ -13,7 +13,7 @@ func protects(t *model.Terminal) bool {
 	if t.Device.Kind.Protects == nil {
 		return false
 	}
-	for _, f := range t.Device.Kind.Protects(t.Device.Device) {
+	for _, f := range t.Device.Protects() {
 		if f.In == t.Name || f.Out == t.Name {
 			return true
 		}
@@ -24,18 +24,14 @@ func protects(t *model.Terminal) bool {
 // passesOn reports whether a terminal is a side of a contact or of a fixed way.
 func passesOn(t *model.Terminal) bool {
 	d := t.Device
-	if d.Kind.Switches != nil {
-		for _, c := range d.Kind.Switches(d.Device) {
-			if c.A == t.Name || c.B == t.Name {
-				return true
-			}
+	for _, c := range d.Switches() {
+		if c.A == t.Name || c.B == t.Name {
+			return true
 		}
 	}
-	if d.Kind.Passes != nil {
-		for _, w := range d.Kind.Passes(d.Device) {
-			if w.A == t.Name || w.B == t.Name {
-				return true
-			}
+	for _, w := range d.Passes() {
+		if w.A == t.Name || w.B == t.Name {
+			return true
 		}
 	}
 	return false
@@ -47,7 +43,7 @@ func takesStart(t *model.Terminal) bool {
 	if t.Device.Kind.Draws == nil {
 		return false
 	}
-	for _, d := range t.Device.Kind.Draws(t.Device.Device) {
+	for _, d := range t.Device.Draws() {
 		if d.Starter && d.Plus == t.Name {
 			return true
 		}
@@ -65,7 +61,7 @@ func supplies(t *model.Terminal, batteryOnly bool) bool {
 	if t.Device.Kind.Supplies == nil {
 		return false
 	}
-	for _, s := range t.Device.Kind.Supplies(t.Device.Device) {
+	for _, s := range t.Device.Supplies() {
 		if s.Plus == t.Name && (s.Battery || !batteryOnly) {
 			return true
 		}

@@ -24,11 +24,9 @@ func (p *Pass) uses() []use {
 	list := []use{}
 	for _, d := range p.Model.Devices {
 		windings := map[string]bool{}
-		if d.Kind.Draws != nil {
-			for _, w := range d.Kind.Draws(d.Device) {
-				list = append(list, use{device: d, plus: w.Plus, minus: w.Minus, eitherWay: w.EitherWay, at: w.At})
-				windings[w.Plus] = w.Coil
-			}
+		for _, w := range d.Draws() {
+			list = append(list, use{device: d, plus: w.Plus, minus: w.Minus, eitherWay: w.EitherWay, at: w.At})
+			windings[w.Plus] = w.Coil
 		}
 		for _, c := range coils(d) {
 			if !windings[c.A] {
@@ -46,7 +44,7 @@ func coils(d *model.Device) []part.Kick {
 		return nil
 	}
 	var list []part.Kick
-	for _, c := range d.Kind.Switches(d.Device) {
+	for _, c := range d.Switches() {
 		if c.CoilA != "" && (len(list) == 0 || list[0].A != c.CoilA) {
 			list = append(list, part.Kick{A: c.CoilA, B: c.CoilB, At: c.At})
 		}

@@ -95,7 +95,7 @@ func matesOf(d *model.Device) map[string]string {
 	if d.Kind.Couples == nil {
 		return mate
 	}
-	for _, p := range d.Kind.Couples(d.Device) {
+	for _, p := range d.Couples() {
 		mate[p.A], mate[p.B] = d.Name+"."+p.B, d.Name+"."+p.A
 	}
 	return mate
