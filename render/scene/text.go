@@ -67,13 +67,8 @@ func Fit(text string, sizeMM float64, bold bool, widthMM float64) string {
 func Wrap(text string, sizeMM float64, bold bool, widthMM float64, most int) []string {
 	var out []string
 	rest := text
-	for rest != "" && len(out) < most-1 && Width(rest, sizeMM, bold) > widthMM {
-		cut := 0
-		for i, r := range rest {
-			if r == ' ' && i > 0 && Width(rest[:i], sizeMM, bold) <= widthMM {
-				cut = i
-			}
-		}
+	for rest != "" && len(out) < most-1 {
+		cut := lastBlank(rest, widthMM*1000/sizeMM, bold)
 		if cut == 0 {
 			break
 		}
@@ -84,4 +79,23 @@ func Wrap(text string, sizeMM float64, bold bool, widthMM float64, most int) []s
 		out = append(out, Fit(rest, sizeMM, bold, widthMM))
 	}
 	return out
+}
+
+// lastBlank gives the place of the last blank up to which the text fits into
+// the room, or 0 where all of it fits or no blank does.
+func lastBlank(text string, room float64, bold bool) int {
+	cut, used := 0, 0.0
+	for i, r := range text {
+		if used > room {
+			return cut
+		}
+		if r == ' ' && i > 0 {
+			cut = i
+		}
+		used += float64(advance(r, bold))
+	}
+	if used <= room {
+		return 0
+	}
+	return cut
 }
