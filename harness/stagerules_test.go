@@ -2,6 +2,8 @@ package harness_test
 
 import (
 	"context"
+	"fmt"
+	"strings"
 	"testing"
 	"testing/fstest"
 
@@ -15,6 +17,15 @@ import (
 const lit = "battery G1  grounds-to frame\nfuse F1  10A  from G1 6in\nlamp P1  5W  grounds-to frame\n" +
 	"wire 1  G1.+  F1.1  6in\nwire 2  F1.2  P1.1  2ft\n"
 
+// steps are n statements that add a step each.
+func steps(n int) string {
+	var b strings.Builder
+	for i := range n {
+		fmt.Fprintf(&b, "step s%d  like running\n", i)
+	}
+	return b.String()
+}
+
 // stageDrafts break the rules that the stages before the check report.
 var stageDrafts = map[string]string{
 	"draft-syntax":           lit + "lamp P2  \"Lamp\n",
@@ -24,11 +35,11 @@ var stageDrafts = map[string]string{
 	"draft-range":            lit + "fuse F2  90000A\n",
 	"draft-duplicate":        lit + "lamp P1\n",
 	"draft-missing":          lit + "wire 3  F1.2\n",
-	"draft-limit":            lit + "connector X1  600way\n  half a  pins\n",
+	"draft-limit":            lit + steps(80),
 	"over-60-volts":          "harness \"High\"  system 400V\n" + lit,
 	"stale-accept":           lit + "accept loose-end \"not there\"\n",
 	"wire-shorter-than-path": "place a\nplace b\nleg a b  10ft\nbattery G1  at a  grounds-to frame\nfuse F1  10A  at a  from G1 6in\nlamp P1  5W  at b  grounds-to frame\nwire 1  G1.+  F1.1  6in\nwire 2  F1.2  P1.1  2ft\n",
-	"no-way-between-places":  "place a\nplace b\nbattery G1  at a  grounds-to frame\nfuse F1  10A  at a  from G1 6in\nlamp P1  5W  at b  grounds-to frame\nwire 1  G1.+  F1.1  6in\nwire 2  F1.2  P1.1\n",
+	"no-way-between-places":  "place a\nplace b\nplace c\nleg a c  1ft\nbattery G1  at a  grounds-to frame\nfuse F1  10A  at a  from G1 6in\nlamp P1  5W  at b  grounds-to frame\nwire 1  G1.+  F1.1  6in\nwire 2  F1.2  P1.1\n",
 }
 
 // Every rule that an earlier stage reports is reported by some draft.
