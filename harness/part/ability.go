@@ -107,7 +107,8 @@ type Return struct {
 // Path is a fixed way through a device.
 type Path struct {
 	A, B   string
-	OneWay bool // only from A to B
+	OneWay bool    // only from A to B
+	Ohm    float64 // resistance that limits a short behind it; 0: none to speak of
 }
 
 // Held is a terminal that a device keeps at volts of its own.

@@ -16,7 +16,7 @@ var _ = define(Kind{
 		s.Add(Element, "1", "2", resistor(d.Num("resistance")), s.All())
 	},
 	Symbol: resistorSymbol("1", "2"),
-	Passes: func(d *Device) []Path { return []Path{{A: "1", B: "2"}} },
+	Passes: func(d *Device) []Path { return []Path{{A: "1", B: "2", Ohm: d.Num("resistance")}} },
 	Buys: func(d *Device) []Purchase {
 		return buy("resistor", d, quantity.Text(d.Num("resistance"), quantity.Resistance))
 	},

@@ -13,6 +13,10 @@ import (
 // 0.5 V on the positive side and 0.2 V on the ground side.
 const starterLimitV = 0.5 + 0.2
 
+// forLess is the share of the system's volts under which a load is rated for
+// less than the system, as an ignition coil behind its ballast resistor is.
+const forLess = 0.85
+
 // flowing is the share of a load's stated current from which it counts as on.
 const flowing = 0.2
 
@@ -28,8 +32,8 @@ func drops(m *model.Model, p gauge.Profile, h *solve.History) []Path {
 	held := heldNets(m)
 	for _, d := range m.Devices {
 		for i, w := range d.Draws() {
-			if w.Coil || held.has(m, d.Terminal(w.Plus)) {
-				continue // coils are judged by pull-in; a held terminal has volts of its own
+			if w.Coil || held.has(m, d.Terminal(w.Plus)) || w.RatedV < forLess*m.SystemV {
+				continue // coils are judged by pull-in; the others are not meant for the system's volts
 			}
 			for _, s := range h.States {
 				if path, ok := dropOf(m, p, s, posts, d, i, w); ok {

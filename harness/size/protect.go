@@ -6,6 +6,10 @@ import (
 	"legwork/harness/model"
 )
 
+// chargedShare is the volts of a system that is being charged, as a share of
+// its nominal ones.
+const chargedShare = 1.2
+
 // Guard says what stands between the sources and a wire: the smallest rating
 // on the source path that protects it worst. An unprotected wire has RatedA
 // +Inf; one that no source feeds directly (behind its load) has 0.
@@ -81,7 +85,11 @@ func deviceLinks(d *model.Device, rated func(*model.Device, int) float64, free l
 		add(d.Terminal(c.A), d.Terminal(c.B), free, false)
 	}
 	for _, p := range d.Passes() {
-		add(d.Terminal(p.A), d.Terminal(p.B), free, p.OneWay)
+		l := free
+		if p.Ohm > 0 {
+			l.ratedA = chargedShare * d.SystemV / p.Ohm // no short behind it draws more
+		}
+		add(d.Terminal(p.A), d.Terminal(p.B), l, p.OneWay)
 	}
 }
 
