@@ -145,9 +145,9 @@ func own(t *model.Terminal) leading {
 }
 
 // starterCable reports whether a wire is a cable of the starter: it lands on
-// its stud straight from a source, or carries its current while it turns.
+// its stud straight from a battery, or carries its current while it turns.
 func (p *Pass) starterCable(w *model.Wire) bool {
-	if takesStart(w.From) && isSupply(w.To) || takesStart(w.To) && isSupply(w.From) {
+	if takesStart(w.From) && isBattery(w.To) || takesStart(w.To) && isBattery(w.From) {
 		return true
 	}
 	for _, s := range states(p.Sizes.Hot) {
