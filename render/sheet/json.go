@@ -31,7 +31,7 @@ const reasonsKey = "no_value"
 // key. A number column holds a number, or null where there is none to give:
 // the row's "no_value" then says why, by column key.
 func WriteJSON(w io.Writer, t shop.Table) error {
-	out := jsonTable{Name: t.Name, Title: t.Title, Notes: append([]string{}, t.Notes...), Rows: []map[string]any{}}
+	out := jsonTable{Name: t.Name, Title: t.Title, Notes: append([]string{}, t.Notes...), Columns: []jsonColumn{}, Rows: []map[string]any{}}
 	for _, c := range t.Columns {
 		out.Columns = append(out.Columns, jsonColumn{c.Key, c.Name, c.Unit, typeOf(c)})
 	}
