@@ -26,15 +26,6 @@ func checked(t *testing.T, name, src string) *harness.Result {
 	return r
 }
 
-// serious gives the findings at warning or above.
-func serious(list diag.List) diag.List {
-	var out diag.List
-	for f := range list.AtLeast(diag.Warning) {
-		out.Add(f)
-	}
-	return out
-}
-
 // running gives the rules of this package that have something to run.
 func running() []*check.Rule {
 	var list []*check.Rule
