@@ -106,9 +106,9 @@ func (p *figurePage) practice() {
 	for _, d := range Defaults() {
 		p.row(d.Source, d.Name, plain(d.Value), d.Unit)
 	}
-	p.table("Profiles", "Named sets of limits.", "profile", "load of fuse", "chosen at", "fuse over wire", "drop critical", "drop other", "smallest AWG dry / wet / alone")
+	p.table("Profiles", "Named sets of limits.", "profile", "load of fuse", "chosen at", "fuse over wire", "drop critical", "drop other", "smallest AWG dry / wet / alone", "ampacity", "areas")
 	for _, r := range profiles {
-		p.row(r.Source, r.Name, r.LoadOfFuse, r.ChooseAt, r.FuseOverWire, fmt.Sprintf("%.2f %%", 100*r.DropCritical), fmt.Sprintf("%.2f %%", 100*r.DropOther), fmt.Sprintf("%d / %d / %d (%s)", r.Dry.AWG, r.Wet.AWG, r.Alone.AWG, r.SizeSource))
+		p.row(r.Source, r.Name, r.LoadOfFuse, r.ChooseAt, r.FuseOverWire, fmt.Sprintf("%.2f %%", 100*r.DropCritical), fmt.Sprintf("%.2f %%", 100*r.DropOther), fmt.Sprintf("%d / %d / %d (%s)", r.Dry.AWG, r.Wet.AWG, r.Alone.AWG, r.SizeSource), r.Ampacity, r.Area)
 	}
 	p.placement()
 	p.table("What a meter may read", "Volts across a part under load, 12 V.", "part", "V", "note")

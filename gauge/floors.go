@@ -11,8 +11,26 @@ func (j *Judgement) ampacity() {
 	if c.HeatA == 0 {
 		return
 	}
-	l := Limit{Name: FloorAmpacity, Got: j.base.ampsAt(c.AmbientC, c.Loaded), Asked: c.HeatA, Unit: "A"}
-	j.add(l, j.wireConf(), func() []Step { return j.base.whyAt(c.AmbientC, c.Loaded) })
+	amps, conf := j.carries(c.Loaded)
+	j.add(Limit{Name: FloorAmpacity, Got: amps, Asked: c.HeatA, Unit: "A"}, conf, func() []Step { return j.carriesWhy(c.Loaded) })
+}
+
+// carries is the current that the profile's rule-book allows, and how far
+// it may be trusted.
+func (j *Judgement) carries(loaded int) (amps float64, conf Confidence) {
+	c := &j.Case
+	if c.Profile.Ampacity == AmpacityCFR {
+		return j.base.ampsAt(c.AmbientC, loaded), j.wireConf()
+	}
+	amps, _, conf = c.Profile.Ampacity.Ampacity(c.Size, c.Family, c.AmbientC, loaded)
+	return amps, conf
+}
+
+// carriesWhy is the working of carries.
+func (j *Judgement) carriesWhy(loaded int) []Step {
+	c := &j.Case
+	_, why, _ := c.Profile.Ampacity.Ampacity(c.Size, c.Family, c.AmbientC, loaded)
+	return why
 }
 
 // protection: the fuse opens before an overload ruins the wire. One overload
@@ -30,13 +48,14 @@ func (j *Judgement) protection() {
 	if over == 0 {
 		over = 1
 	}
-	l := Limit{Name: FloorProtection, Got: over * j.base.ampsAt(c.AmbientC, 1), Asked: c.FuseA, Unit: "A"}
-	j.add(l, j.wireConf(), func() []Step { return j.protectionWhy(over, l.Got) })
+	amps, conf := j.carries(1)
+	l := Limit{Name: FloorProtection, Got: over * amps, Asked: c.FuseA, Unit: "A"}
+	j.add(l, conf, func() []Step { return j.protectionWhy(over, l.Got) })
 }
 
 func (j *Judgement) protectionWhy(over, got float64) []Step {
 	c := &j.Case
-	why := j.base.whyAt(c.AmbientC, 1)
+	why := j.carriesWhy(1)
 	if over != 1 {
 		why = append(why, Step{
 			Text:     fmt.Sprintf("profile %s lets the device be %.4g x the ampacity", c.Profile.Name, over),

@@ -80,6 +80,9 @@ type Profile struct {
 	Dry, Wet, Alone Smallest // smallest wire in a dry bundle, in the wet, outside a bundle
 	SizeSource      string   // source of the smallest sizes
 	Source          string
+
+	Ampacity AmpacityRule // rule-book of its ampacity
+	Area     AreaRule     // areas that its drop charts stand on
 }
 
 // Smallest is the smallest wire of a profile, by gauge and by nominal area.

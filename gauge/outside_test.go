@@ -26,7 +26,7 @@ type outside struct {
 func outsideValues() []outside {
 	return slices.Concat(
 		resistanceValues(), dropValues(), chartValues(), bundleValues(), ambientValues(),
-		heatValues(), shortValues(), fuseValues(), relayValues(), batteryValues(), lookUps(),
+		heatValues(), marineValues(), aircraftValues(), listValues(), pointValues(), shortValues(), fuseValues(), relayValues(), batteryValues(), lookUps(),
 		protectionValues(),
 	)
 }

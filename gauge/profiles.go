@@ -2,6 +2,11 @@ package gauge
 
 import "slices"
 
+// bodyBuilderLoad is the continuous current of the body-builder table over
+// its fuse: 10.5 A on 15 A, 14 on 20, 17.5 on 25, 21 on 30, 28 on 40, 42 on 60
+// (source body-builder-metric).
+const bodyBuilderLoad = 0.7
+
 // profiles is in the order in which they are offered.
 var profiles = [...]Profile{
 	{
@@ -19,6 +24,7 @@ var profiles = [...]Profile{
 		FirstFuseM: FirstFuseM, SheathedM: SheathedFeedM, NearMust: true,
 		Dry: Smallest{18, 0.75}, Wet: Smallest{18, 0.75}, Alone: Smallest{16, 1},
 		SizeSource: "cfr-183-425-smallest", Source: "profile-boat",
+		Area: AreaAWG,
 	},
 	{
 		Name: "aircraft", Title: "Aircraft practice, conservative",
@@ -27,6 +33,34 @@ var profiles = [...]Profile{
 		FirstFuseM: FirstFuseM, SheathedM: FirstFuseM,
 		Dry: Smallest{SmallestDryAWG, 0.5}, Wet: Smallest{SmallestWetAWG, 0.75}, Alone: Smallest{SmallestWetAWG, 0.75},
 		SizeSource: "smallest-wire", Source: "profile-aircraft",
+		Ampacity: AmpacityAircraft, Area: AreaAWG,
+	},
+	{
+		Name: "body-builder", Title: "Truck body builder, strict metric table",
+		LoadOfFuse: bodyBuilderLoad, ChooseAt: bodyBuilderLoad, FuseOverWire: 1 / bodyBuilderLoad,
+		DropCritical: DropCritical, DropOther: DropOther,
+		FirstFuseM: FirstFuseM, SheathedM: SheathedFeedM,
+		Dry: Smallest{SmallestDryAWG, 0.5}, Wet: Smallest{SmallestWetAWG, 0.75}, Alone: Smallest{SmallestWetAWG, 0.75},
+		SizeSource: "smallest-wire", Source: "profile-body-builder",
+		Ampacity: AmpacityBodyBuilder,
+	},
+	{
+		Name: "thin-wall", Title: "Road vehicle, thin-wall cable at a rise of 40 K",
+		LoadOfFuse: LoadOfFuse, ChooseAt: ChooseAt, FuseOverWire: 1,
+		DropCritical: DropCritical, DropOther: DropOther,
+		FirstFuseM: FirstFuseM, SheathedM: SheathedFeedM,
+		Dry: Smallest{SmallestDryAWG, 0.5}, Wet: Smallest{SmallestWetAWG, 0.75}, Alone: Smallest{SmallestWetAWG, 0.75},
+		SizeSource: "smallest-wire", Source: "profile-thin-wall",
+		Ampacity: AmpacityThinWall, Area: AreaISO,
+	},
+	{
+		Name: "vde", Title: "Single cores and cables, VDE 0298-4",
+		LoadOfFuse: LoadOfFuse, ChooseAt: ChooseAt, FuseOverWire: 1,
+		DropCritical: DropCritical, DropOther: DropOther,
+		FirstFuseM: FirstFuseM, SheathedM: SheathedFeedM,
+		Dry: Smallest{SmallestDryAWG, 0.5}, Wet: Smallest{SmallestWetAWG, 0.75}, Alone: Smallest{SmallestWetAWG, 0.75},
+		SizeSource: "smallest-wire", Source: "profile-vde",
+		Ampacity: AmpacityVDE, Area: AreaISO,
 	},
 }
 
