@@ -67,59 +67,103 @@ wire 6  S1.ST   M1.S    14AWG  2ft
 
 func feedDeadWhileCranking(p *Pass) {
 	told := map[*model.Device]bool{}
+	var dead []deadLoad
 	p.eachDraw(func(d *model.Device, _ int, w part.Draw) {
 		for _, s := range states(p.Sizes.Hot) {
 			if s.Step.Engine == part.Turning && mustWork(w, s.Step.ID) && !told[d] {
-				told[d] = p.reportDead(s, d, w)
+				dead, told[d] = p.addDead(dead, s, d, w)
 			}
 		}
 	})
-	p.deadOnOutputs(told)
+	dead = p.deadOnOutputs(dead, told)
+	for _, group := range p.byFeed(dead) {
+		p.reportDead(group)
+	}
 }
 
-// reportDead reports a load that has no volts in a step but has some in
-// another; it gives whether it did.
-func (p *Pass) reportDead(s *solve.State, d *model.Device, w part.Draw) bool {
+// deadLoad is a load that has no volts in a step but has some in another.
+type deadLoad struct {
+	device *model.Device
+	draw   part.Draw
+	step   *solve.State
+	volts  float64
+	best   float64 // the most it has in any step without the starter
+	alive  *solve.State
+}
+
+// addDead judges a load in a step and gives whether it is dead there.
+func (p *Pass) addDead(list []deadLoad, s *solve.State, d *model.Device, w part.Draw) ([]deadLoad, bool) {
 	volts, ok := feedV(s, d, w)
 	best, alive := bestVolts(p.Sizes.Hot, d, w)
 	if ok && volts >= deadBelowV || alive == nil {
-		return false
+		return list, false
+	}
+	return append(list, deadLoad{d, w, s, volts, best, alive}), true
+}
+
+// byFeed puts the loads that hang on one feed together: they have one cause.
+func (p *Pass) byFeed(dead []deadLoad) [][]deadLoad {
+	var groups [][]deadLoad
+	index := map[[2]int]int{}
+	for _, l := range dead {
+		key := [2]int{p.netOf(l.device, l.draw.Plus), l.step.Step.ID}
+		i, seen := index[key]
+		if !seen || key[0] < 0 {
+			i = len(groups)
+			index[key] = i
+			groups = append(groups, nil)
+		}
+		groups[i] = append(groups[i], l)
+	}
+	return groups
+}
+
+func (p *Pass) reportDead(group []deadLoad) {
+	l := group[0]
+	verb, others := "has", ""
+	related := feedingWires(l.device, l.draw.Plus)
+	for _, o := range group[1:] {
+		verb = "have"
+		others += ", " + shown(o.device, o.draw.Plus)
+		related = append(related, diag.Related{At: o.draw.At, Msg: o.device.Name + " hangs on the same feed"})
 	}
 	p.Report(diag.Finding{
-		At: w.At,
-		Msg: fmt.Sprintf("%s has no volts in %s, but %s in %s", shown(d, w.Plus), s.Step.Name,
-			quantity.Text(best, quantity.Voltage), alive.Step.Name),
+		At: l.draw.At,
+		Msg: fmt.Sprintf("%s%s %s no volts in %s, but %s in %s", shown(l.device, l.draw.Plus), others, verb, l.step.Step.Name,
+			quantity.Text(l.best, quantity.Voltage), l.alive.Step.Name),
 		Detail:  "Feed it from a contact that the key keeps closed in run and in start.",
-		Values:  []diag.Value{{Name: "volts in " + s.Step.Name, Got: volts, Limit: deadBelowV, Unit: "V", Bound: diag.AtLeast}},
-		Related: feedingWires(d, w.Plus),
+		Values:  []diag.Value{{Name: "volts in " + l.step.Step.Name, Got: l.volts, Limit: deadBelowV, Unit: "V", Bound: diag.AtLeast}},
+		Related: related,
 	})
-	return true
 }
 
 // deadOnOutputs looks at what a live controller commands while the starter
 // turns: the load or coil on that output needs its other side alive as well.
-func (p *Pass) deadOnOutputs(told map[*model.Device]bool) {
+func (p *Pass) deadOnOutputs(dead []deadLoad, told map[*model.Device]bool) []deadLoad {
 	at := p.drivers()
 	for _, u := range p.uses() {
-		if u.device.Kind.Drives != nil || told[u.device] {
+		if u.device.Kind.Drives != nil {
 			continue
 		}
 		for _, pin := range []string{u.plus, u.minus} {
 			for _, o := range at[p.netOf(u.device, pin)] {
-				told[u.device] = told[u.device] || p.deadOn(u, o)
+				if !told[u.device] {
+					dead, told[u.device] = p.deadOn(dead, u, o)
+				}
 			}
 		}
 	}
+	return dead
 }
 
-func (p *Pass) deadOn(u use, o driver) bool {
+func (p *Pass) deadOn(dead []deadLoad, u use, o driver) ([]deadLoad, bool) {
 	w := part.Draw{Plus: u.plus, Minus: u.minus, EitherWay: true, At: u.at}
 	for _, s := range states(p.Sizes.Hot) {
 		if s.Step.Engine == part.Turning && o.Steps.Has(s.Step.ID) && p.alive(s, o.device) {
-			return p.reportDead(s, u.device, w)
+			return p.addDead(dead, s, u.device, w)
 		}
 	}
-	return false
+	return dead, false
 }
 
 // alive reports whether a controller works in a step.

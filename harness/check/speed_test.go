@@ -5,13 +5,11 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/require"
 
 	"legwork/harness"
 	"legwork/harness/check"
-	"legwork/harness/diag"
 )
 
 // large is a draft of n units of ten wires each: a fused motor on a relay,
@@ -35,30 +33,21 @@ func large(n int) string {
 	return b.String()
 }
 
-// timed runs all rules on a draft as checked once, and gives the best of
-// several runs.
-func timed(t *testing.T, units int) time.Duration {
-	t.Helper()
-	d := harness.Parse("large.draft", []byte(large(units)))
-	require.Less(t, d.Findings.Worst(), diag.Fault, "%v", d.Findings)
-	r, err := d.Check(context.Background(), harness.Options{})
-	require.NoError(t, err)
-	best := time.Hour
-	for range 5 {
-		p := &check.Pass{Model: r.Model, Nets: r.Model.Nets(), Routes: r.Routes, Sizes: r.Sizes, Profile: r.Profile}
-		start := time.Now()
-		_, skipped, err := check.Run(context.Background(), p)
-		best = min(best, time.Since(start))
-		require.NoError(t, err)
-		require.Empty(t, skipped)
+// All rules on 500 and on 5,000 wires: ten times the wires should take about
+// ten times as long; a rule that looks at every pair takes a hundred times.
+func BenchmarkRules(b *testing.B) {
+	for _, units := range []int{50, 500} {
+		d := harness.Parse("large.draft", []byte(large(units)))
+		r, err := d.Check(context.Background(), harness.Options{})
+		require.NoError(b, err)
+		require.NotNil(b, r.Sizes, "%v", r.Findings)
+		b.Run(fmt.Sprint(10*units), func(b *testing.B) {
+			for b.Loop() {
+				p := &check.Pass{Model: r.Model, Nets: r.Model.Nets(), Routes: r.Routes, Sizes: r.Sizes, Profile: r.Profile}
+				_, skipped, err := check.Run(context.Background(), p)
+				require.NoError(b, err)
+				require.Empty(b, skipped)
+			}
+		})
 	}
-	return best
-}
-
-// Ten times the wires may take ten times as long, and a machine's whim more:
-// a rule that looks at every pair takes a hundred times as long.
-func TestRulesAreLinear(t *testing.T) {
-	small, big := timed(t, 50), timed(t, 500)
-	t.Logf("500 wires: %v; 5,000 wires: %v", small, big)
-	require.Less(t, big, 40*small)
 }

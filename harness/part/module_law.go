@@ -57,7 +57,7 @@ func aliveState(d *Device, s *Stamper, gnd string) State {
 			continue
 		}
 		st.Watch = append(st.Watch, Watch{Plus: l.Name, Minus: gnd, AtLeastV: d.leastV(l), Steps: s.All()})
-		if t := l.Num("holds"); l.Said("holds") && t > st.HoldsS {
+		if t := l.Num("holds"); l.Said("holds") && (st.HoldsS == 0 || t < st.HoldsS) {
 			st.HoldsS = t
 		}
 	}

@@ -122,7 +122,7 @@ func widest(m *model.Model, g [][]link) []Guard {
 		done[at.id] = true
 		for _, l := range g[at.id] {
 			next := best[at.id]
-			if l.ratedA < next.RatedA {
+			if l.fuse != nil && l.ratedA <= next.RatedA { // of two alike the later one is nearer to the wire
 				next.RatedA, next.Fuse, next.Index = l.ratedA, l.fuse, l.index
 			}
 			if next.RatedA > best[l.to].RatedA {
