@@ -79,18 +79,7 @@ func (p *figurePage) devices() {
 		}
 	}
 	p.protection()
-	p.table("First current of a load", "Over its steady current.", "load", "factor")
-	for _, r := range inrush {
-		p.row(r.source, r.load, r.factor)
-	}
-	p.table("Switch rating", "Nominal rating over steady load.", "load", "12 V", "28 V")
-	for _, r := range switchFactor {
-		p.row("switch-factor", r.load+", "+r.comment, r.at12, r.at28)
-	}
-	p.table("Rested battery", "12 V, 26.7 C.", "V", "charge %")
-	for _, r := range restVolts {
-		p.row("battery-ocv", r.volts, r.percent)
-	}
+	p.electric()
 	p.table("Breaking capacity", "Of the first device after the battery and of one in a branch.", "up to CCA", "main A", "branch A")
 	for _, r := range breaking {
 		p.row("breaking-capacity", r.upToCCA, r.mainA, r.branchA)

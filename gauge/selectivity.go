@@ -31,7 +31,10 @@ const (
 
 // String gives the words printed for an order.
 func (o Order) String() string {
-	return [...]string{"not known", "lower first", "upper first", "neither opens"}[min(o, NeitherOpens)]
+	if o > NeitherOpens {
+		return "invalid"
+	}
+	return [...]string{"not known", "lower first", "upper first", "neither opens"}[o]
 }
 
 const forEverS = 3600.0 * 2 // a fuse that holds so long is said not to open
