@@ -2,8 +2,6 @@ package check
 
 import (
 	"fmt"
-	"slices"
-	"strings"
 
 	"legwork/harness/diag"
 	"legwork/harness/model"
@@ -116,9 +114,6 @@ func (p *Pass) byFeed(dead []deadLoad) [][]deadLoad {
 			groups = append(groups, nil)
 		}
 		groups[i] = append(groups[i], l)
-	}
-	for _, g := range groups { // by name: the order of lines in a draft means nothing
-		slices.SortStableFunc(g, func(a, b deadLoad) int { return strings.Compare(a.device.Name, b.device.Name) })
 	}
 	return groups
 }
