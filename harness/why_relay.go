@@ -6,6 +6,7 @@ import (
 
 	"legwork/gauge"
 	"legwork/harness/part"
+	"legwork/harness/quantity"
 	"legwork/harness/shop"
 	"legwork/harness/solve"
 )
@@ -24,21 +25,38 @@ func (r *Result) relayGroups(i int) []Group {
 
 // pullLaw says at which volts a coil pulls in, and how heat moves them.
 func pullLaw(relay solve.Relay) Group {
-	source := "relay-pull-in"
+	steps := []gauge.Step{{Text: "surely in from", Value: relay.InAboveV, Unit: "V", Source: voltsSource(relay, relay.InAboveV, "relay-pull-in")}}
 	if relay.PairSaid {
-		source = "stated"
-	}
-	steps := []gauge.Step{{Text: "surely in from", Value: relay.InAboveV, Unit: "V", Source: source}}
-	if relay.PairSaid {
-		steps = append(steps, gauge.Step{Text: "surely out below", Value: relay.OutBelowV, Unit: "V", Source: source})
+		steps = append(steps, gauge.Step{Text: "surely out below", Value: relay.OutBelowV, Unit: "V", Source: voltsSource(relay, relay.OutBelowV, "relay-pull-in")})
 	}
 	if relay.ReleaseV > 0 {
-		steps = append(steps, gauge.Step{Text: "surely let go below", Value: relay.ReleaseV, Unit: "V", Source: "relay-release"})
+		steps = append(steps, gauge.Step{Text: "surely let go below", Value: relay.ReleaseV, Unit: "V", Source: voltsSource(relay, relay.ReleaseV, "relay-release")})
 	}
 	return Group{Title: relay.Name + ": volts of its coil at 20 C", Steps: append(steps,
 		gauge.Step{Text: "at another coil temperature", Equation: "volts (234.5 + T)/254.5", Source: "relay-temperature"},
 		gauge.Step{Text: "a coil that was on before is warmer than its place", Equation: "T = Ta + 52 K (V/12)^2", Source: "relay-coil-rise"},
 	)}
+}
+
+// voltsSource finds out where a coil's volts come from: the draft, the default
+// of the device's kind, or else the figures of the trade.
+func voltsSource(relay solve.Relay, volts float64, usual string) string {
+	for _, name := range []string{"pull-in", "release", "hold"} {
+		v := relay.Device.Value(name)
+		if v == nil || v.Setting == nil {
+			continue
+		}
+		for i, f := range v.Setting.Figures {
+			if f.Dim != quantity.Voltage || i >= len(v.Nums) || v.Nums[i] != volts {
+				continue
+			}
+			if i < len(v.Set) && v.Set[i] {
+				return "stated"
+			}
+			return f.Source
+		}
+	}
+	return usual
 }
 
 // coilGroup lists the steps in which a coil is energized or its contact

@@ -13,9 +13,12 @@ import (
 // thinner answers the question that a chosen size raises first: why not the
 // next one down? It judges the whole chain on it and names what fails.
 func (r *Result) thinner(s size.Wire) Group {
-	down, ok := nextDown(s.Conductor.Size)
-	if !s.Chosen || !ok {
+	if !s.Chosen {
 		return Group{}
+	}
+	down, ok := nextDown(s.Conductor.Size)
+	if !ok {
+		return Group{Title: "Why not thinner", Steps: []gauge.Step{{Text: s.Conductor.Size.Name + " is the thinnest size that is ever chosen"}}}
 	}
 	g := Group{Title: "Why not " + down.Name}
 	for _, o := range r.Sizes.Wires {

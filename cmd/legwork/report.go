@@ -121,7 +121,7 @@ func (p *printer) verdict(r *harness.Result, pass bool) {
 	p.wrapped("", "  ", fmt.Sprintf("%s: %s, %s, %s, %s", word, count(n[diag.Danger], "danger"),
 		count(n[diag.Fault], "fault"), count(n[diag.Warning], "warning"), count(n[diag.Note], "note")))
 	if hasBattery(r) {
-		p.wrapped("", "", "Before power: battery off, air-bag circuits left alone, no sparks near fuel; local codes and a licensed hand come first.")
+		p.wrapped("", "", "Before power: battery off, no sparks near fuel, air bags left alone; codes and licensed hands first.")
 	}
 }
 
