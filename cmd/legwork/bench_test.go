@@ -6,11 +6,18 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 )
+
+// shipped is the drafts of testdata; the last has faults planted in it.
+var shipped = append(slices.Clone(faultless), "orchard-truck-faults.draft")
+
+// faultless is the shipped drafts without faults.
+var faultless = []string{"least.draft", "small.draft", "orchard-truck.draft"}
 
 // outcome is what one run of the program left behind.
 type outcome struct {
@@ -40,7 +47,7 @@ func workshop(t *testing.T) string {
 	from, err := filepath.Abs(filepath.Join(root, "testdata"))
 	require.NoError(t, err)
 	dir := t.TempDir()
-	for _, name := range []string{"least.draft", "small.draft", "orchard-truck.draft"} {
+	for _, name := range shipped {
 		src, err := os.ReadFile(filepath.Join(from, name))
 		require.NoError(t, err)
 		put(t, filepath.Join(dir, name), string(src))

@@ -13,7 +13,7 @@ import (
 
 func TestCheckOfShippedDrafts(t *testing.T) {
 	workshop(t)
-	for _, name := range []string{"least.draft", "small.draft", "orchard-truck.draft"} {
+	for _, name := range faultless {
 		got := legwork(t, "check", name)
 		require.Equal(t, exitClean, got.code, got.out)
 		require.Empty(t, got.err)
@@ -22,6 +22,20 @@ func TestCheckOfShippedDrafts(t *testing.T) {
 		require.Contains(t, got.out, "Before power: battery off")
 		require.NotContains(t, got.out, "\x1b", "color only on a terminal")
 		require.NotContains(t, got.out, "NaN")
+	}
+}
+
+// Every planted fault of the faulty truck is printed, and it does not pass.
+func TestCheckOfTheFaultyTruck(t *testing.T) {
+	workshop(t)
+	got := legwork(t, "check", "orchard-truck-faults.draft")
+	require.Equal(t, exitFindings, got.code)
+	require.Contains(t, got.out, "\nDoes not pass: ")
+	for line := range strings.Lines(get(t, "orchard-truck-faults.draft")) {
+		if _, want, ok := strings.Cut(line, "# want "); ok {
+			rule, _, _ := strings.Cut(strings.TrimSpace(want), " ")
+			require.Contains(t, got.out, "["+rule+"]\n")
+		}
 	}
 }
 

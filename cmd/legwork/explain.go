@@ -16,33 +16,43 @@ type explainCmd struct {
 	Name string `arg:"" optional:"" help:"A rule, a device kind, a profile or a source; or rules, kinds, profiles, sources for a list; nothing lists all."`
 }
 
-// Run prints the page of a name, or a list of names.
+// Run prints the page of a name, or a list of names. A name that stands in two
+// sets, as a kind of device and a source can, gives both pages.
 func (c *explainCmd) Run(ctx context.Context, s streams) error {
 	p := newPrinter(s.out)
 	if p.lists(c.Name) {
 		return p.err
+	}
+	shown := 0
+	between := func() {
+		if shown++; shown > 1 {
+			p.line("")
+		}
 	}
 	if r, ok := check.RuleOf(c.Name); ok {
 		page, err := harness.ExplainRule(ctx, r)
 		if err != nil {
 			return err
 		}
+		between()
 		p.page(page)
-		return p.err
 	}
 	if k, ok := part.Of(c.Name); ok {
+		between()
 		p.page(k.Page())
-		return p.err
 	}
 	if f, ok := gauge.ProfileOf(c.Name); ok {
+		between()
 		p.profile(f)
-		return p.err
 	}
 	if src, ok := gauge.SourceOf(c.Name); ok {
+		between()
 		p.source(src)
-		return p.err
 	}
-	return errUsage{unexplained(c.Name)}
+	if shown == 0 {
+		return errUsage{unexplained(c.Name)}
+	}
+	return p.err
 }
 
 func unexplained(name string) error {
