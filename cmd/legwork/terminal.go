@@ -17,20 +17,30 @@ type look struct {
 	width int
 }
 
-// lookOf asks the terminal behind a stream; color only there, and never when
-// NO_COLOR is set or the terminal is dumb.
+// lookOf asks the terminal behind a stream, if there is one.
 func lookOf(w io.Writer) look {
-	l := look{width: plainWidth}
-	if n, err := strconv.Atoi(os.Getenv("COLUMNS")); err == nil && n > 0 {
-		l.width = n
-	}
 	f, ok := w.(*os.File)
 	if !ok || !term.IsTerminal(int(f.Fd())) {
-		return l
+		return lookFor(os.Getenv, false, 0)
 	}
-	if n, _, err := term.GetSize(int(f.Fd())); err == nil && n > 0 {
+	columns, _, err := term.GetSize(int(f.Fd()))
+	if err != nil {
+		columns = 0
+	}
+	return lookFor(os.Getenv, true, columns)
+}
+
+// lookFor decides from the environment and what is known of the terminal:
+// color only there, and never when NO_COLOR is set or the terminal is dumb;
+// the terminal's own width goes before COLUMNS.
+func lookFor(env func(string) string, terminal bool, columns int) look {
+	l := look{width: plainWidth}
+	if n, err := strconv.Atoi(env("COLUMNS")); err == nil && n > 0 {
 		l.width = n
 	}
-	l.color = os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb"
+	if columns > 0 {
+		l.width = columns
+	}
+	l.color = terminal && env("NO_COLOR") == "" && env("TERM") != "dumb"
 	return l
 }
