@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"testing"
 )
 
 // aFigure is a number at the start of a word, with what follows.
@@ -78,4 +79,13 @@ func refigured(rng *rand.Rand, word string) string {
 	}
 	factor := []float64{0, 0.001, 0.1, 0.5, 2, 10, 1000}[rng.IntN(7)]
 	return strconv.FormatFloat(v*factor, 'f', -1, 64) + m[2]
+}
+
+// Drafts on which legwork failed once.
+func TestDraftsThatFailedOnce(t *testing.T) {
+	for _, src := range []string{
+		"box A2\nfuse F1 10A from A2 6in\n", // a device without a terminal to measure from
+	} {
+		requireOutcome(t, src)
+	}
 }

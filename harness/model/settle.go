@@ -81,7 +81,7 @@ func (b *builder) findFrom(r *reading) {
 	}
 	name := r.from.Parts[0]
 	d := b.m.deviceNamed[name]
-	if len(r.from.Parts) > 1 || d == nil || len(d.Terminals) == 1 {
+	if len(r.from.Parts) > 1 || d == nil || len(d.Terminals) <= 1 {
 		r.d.From = b.resolve(*r.from)
 		return
 	}
