@@ -3,7 +3,6 @@ package main
 import (
 	"context"
 	"fmt"
-	"strings"
 
 	"legwork/gauge"
 	"legwork/harness"
@@ -116,25 +115,6 @@ func (p *printer) lists(word string) bool {
 		printed = true
 	}
 	return printed
-}
-
-// page prints Markdown for a terminal: prose wrapped, code and tables as they are.
-func (p *printer) page(markdown string) {
-	for line := range strings.Lines(markdown) {
-		line = strings.TrimRight(line, "\n")
-		if line == "" || strings.HasPrefix(line, "    ") || strings.HasPrefix(line, "|") {
-			p.line(line)
-			continue
-		}
-		p.wrapped("", hang(line), line)
-	}
-}
-
-func hang(line string) string {
-	if strings.HasPrefix(line, "- ") {
-		return "  "
-	}
-	return ""
 }
 
 func (p *printer) profile(f gauge.Profile) {
