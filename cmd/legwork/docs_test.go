@@ -6,6 +6,7 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -114,7 +115,7 @@ func consoleBlock(t *testing.T, name, page string, b block) string {
 		switch {
 		case !ran, len(want) == 0, matches(got, want):
 			fresh = append(fresh, want...)
-		case *update:
+		case *update && !slices.Contains(want, "..."): // what is shortened by hand is mended by hand
 			fresh = append(fresh, got...)
 		default:
 			require.Fail(t, "stale output", "%s:%d: %s\ngot:\n%s\nrun go test ./cmd/legwork -run Pages -update", name, b.first+i+1, b.lines[i], strings.Join(got, "\n"))
