@@ -120,9 +120,10 @@ func requireSettled(t *testing.T, h *solve.History, src string) {
 			continue
 		}
 		require.True(t, s.Met, "%s: currents are off by %g A\n%s", s.Step.Name, s.Residual, src)
-		for id, v := range s.Volts {
-			require.False(t, math.IsInf(v, 0))
-			require.Equal(t, math.IsNaN(v), s.Why[id] != "", "a reason where it floats, and only there")
+		for _, term := range h.Model.Terminals {
+			r := s.Reading(term)
+			require.False(t, math.IsInf(r.Volts, 0) || math.IsNaN(r.Volts))
+			require.Equal(t, r.OK, r.Reason == "", "a reason where it floats, and only there")
 		}
 	}
 }

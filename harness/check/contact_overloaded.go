@@ -81,7 +81,7 @@ func (p *Pass) judgeContact(d *model.Device, i int, c part.Contact) {
 		limit, said := rating(c, sort)
 		amps, step := 0.0, (*solve.State)(nil)
 		for _, s := range states(p.Sizes.Hot) {
-			through, loads := s.ContactA[d.ID][i], forward
+			through, loads := s.ContactA.Of(d, i), forward
 			if through < 0 {
 				loads = backward
 			}
@@ -116,7 +116,7 @@ func (p *Pass) mostThrough(d *model.Device, i int) float64 {
 	most := 0.0
 	for _, s := range states(p.Sizes.Hot) {
 		if !cranking(s) {
-			most = max(most, math.Abs(s.ContactA[d.ID][i]))
+			most = max(most, math.Abs(s.ContactA.Of(d, i)))
 		}
 	}
 	return most
@@ -183,7 +183,7 @@ func sumOf(s *solve.State, loads []behind, sort part.LoadType, through float64) 
 	}
 	sum := 0.0
 	for _, l := range loads {
-		amps := s.DrawA[l.device.ID][l.index]
+		amps := s.DrawA.Of(l.device, l.index)
 		if l.sort == sort && amps < 0 == l.turned {
 			sum += math.Abs(amps)
 		}

@@ -49,7 +49,7 @@ func loadNeverOn(p *Pass) {
 		}
 		most := 0.0
 		for _, s := range states(p.Sizes.Hot) {
-			most = math.Max(most, math.Abs(s.DrawA[d.ID][i]))
+			most = math.Max(most, math.Abs(s.DrawA.Of(d, i)))
 		}
 		if most >= onShare*w.Amps {
 			return

@@ -77,7 +77,7 @@ func (p *Pass) starterA(s *solve.State) float64 {
 	}
 	sum := 0.0
 	for _, b := range p.starters {
-		sum += math.Abs(s.DrawA[b.device.ID][b.index])
+		sum += math.Abs(s.DrawA.Of(b.device, b.index))
 	}
 	return sum
 }

@@ -53,7 +53,8 @@ type chooser struct {
 	base    []*gauge.Rating // by wire ID: the thinnest that heat and protection admit
 	cur     currents
 	history *solve.History
-	shorts  []float64 // by wire ID: least current of a short at its far end
+	played  []solve.Conductor // by wire ID: what the history was played with
+	shorts  []float64         // by wire ID: least current of a short at its far end
 	tracer  *tracer
 	ways    []ways    // by step ID
 	spares  []float64 // by wire ID: the largest resistance that drop allows, 0 where not judged
@@ -132,9 +133,12 @@ func (c *chooser) tempAt(w *model.Wire, s *gauge.Rating) float64 {
 	return s.TempC(c.r.Paths[w.ID].HotC, amps)
 }
 
-// conductors lists every wire as it now stands; pick gives its size.
-func (c *chooser) conductors(pick func(w *model.Wire) *gauge.Rating) []solve.Conductor {
-	list := make([]solve.Conductor, len(c.m.Wires))
+// conductors lists every wire as it now stands, in the room of an older list;
+// pick gives its size.
+func (c *chooser) conductors(list []solve.Conductor, pick func(w *model.Wire) *gauge.Rating) []solve.Conductor {
+	if list == nil {
+		list = make([]solve.Conductor, len(c.m.Wires))
+	}
 	for i, w := range c.m.Wires {
 		s := pick(w)
 		temp := c.tempAt(w, s)
@@ -154,7 +158,8 @@ func (c *chooser) now(w *model.Wire) *gauge.Rating {
 // conductor, and rates the fuses from them.
 func (c *chooser) design(ctx context.Context) error {
 	pick := func(w *model.Wire) *gauge.Rating { return c.stand[w.ID] }
-	h, err := c.play(ctx, c.conductors(pick), solve.Case{Corner: part.HotSoak, Grade: part.Sure})
+	c.played = c.conductors(nil, pick)
+	h, err := c.play(ctx, c.played, solve.Case{Corner: part.HotSoak, Grade: part.Sure})
 	if err != nil {
 		return err
 	}

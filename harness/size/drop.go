@@ -50,7 +50,7 @@ func dropOf(m *model.Model, p gauge.Profile, s *solve.State, posts posts, d *mod
 	if s.Skipped != "" || s.Step.Engine == part.Locked || s.Step.LastS > 0 {
 		return Path{}, false
 	}
-	amps := math.Abs(s.DrawA[d.ID][i])
+	amps := math.Abs(s.DrawA.Of(d, i))
 	if !(amps > flowing*w.Amps) || w.Amps == 0 {
 		return Path{}, false
 	}

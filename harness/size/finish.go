@@ -12,7 +12,7 @@ import (
 
 // finish plays the other cases with the sizes and writes down every wire.
 func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
-	wires := c.conductors(c.now)
+	wires := c.conductors(nil, c.now)
 	cold, err := c.play(ctx, wires, solve.Case{Corner: part.ColdStart, Grade: part.Sure})
 	if err != nil {
 		return nil, err
@@ -26,8 +26,9 @@ func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 		f.LoadA, f.At = fuseLoad(c.history, f.Device, f.Index)
 		s.Fuses = append(s.Fuses, f)
 	}
+	s.Wires = make([]Wire, len(c.m.Wires))
 	for i, w := range c.m.Wires {
-		s.Wires = append(s.Wires, c.wire(w, wires[i]))
+		s.Wires[i] = c.wire(w, wires[i])
 	}
 	s.drops = c.pairedDrops(usual)
 	s.Findings = append(s.Findings, c.history.Findings...)

@@ -41,7 +41,7 @@ func fuseLoad(h *solve.History, d *model.Device, i int) (amps float64, at string
 		if !steady(s) {
 			continue
 		}
-		if a := math.Abs(s.FuseA[d.ID][i]); a > amps {
+		if a := math.Abs(s.FuseA.Of(d, i)); a > amps {
 			amps, at = a, s.Step.Name
 		}
 	}

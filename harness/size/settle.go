@@ -2,6 +2,7 @@ package size
 
 import (
 	"context"
+	"math"
 	"slices"
 
 	"legwork/harness/model"
@@ -13,11 +14,12 @@ import (
 // division of drop; lesser ones can't come to matter through one chain.
 const judgedFrom = 0.2
 
-// settle plays the steps with the sizes, grows what fails, takes back the
-// growth that turned out needless, and goes on until a round changes nothing.
-// A chain that has to grow again in a late round is left alone after that, so
-// that it ends.
+// settle grows what the design currents say would fail. Then it plays the
+// steps with the sizes, grows what does fail, takes back the growth that
+// turned out needless, and goes on until a round changes nothing. A chain that
+// has to grow again in a late round is left alone after that, so that it ends.
 func (c *chooser) settle(ctx context.Context) error {
+	c.divide().grow()
 	for round := 0; round < rounds; round++ {
 		before := c.rungs()
 		d, err := c.replay(ctx)
@@ -27,11 +29,24 @@ func (c *chooser) settle(ctx context.Context) error {
 		d.grow()
 		c.lock(before, round)
 		d.trim()
-		if slices.Equal(before, c.rungs()) {
-			break
+		if slices.Equal(before, c.rungs()) && c.steadied() {
+			c.spares = c.spareOhms(d)
+			return nil
 		}
 	}
 	return c.confirm(ctx)
+}
+
+// steadied reports whether the currents of the last play leave the wires as
+// warm as they were taken to be: no resistance is off by 0.01 %, which is a
+// few microvolts in a drop that matters.
+func (c *chooser) steadied() bool {
+	for _, w := range c.m.Wires {
+		if now := c.ohmAt(w, c.chains[c.of[w.ID]].rung); math.Abs(now-c.played[w.ID].Ohm) > 1e-4*now {
+			return false
+		}
+	}
+	return true
 }
 
 // confirm plays the sizes once more; what still fails may only grow.
@@ -53,14 +68,15 @@ func (c *chooser) confirm(ctx context.Context) error {
 // replay plays the steps with the sizes as they stand, lifts the floors that
 // no longer hold and sets up the division of drop.
 func (c *chooser) replay(ctx context.Context) (*divider, error) {
-	h, err := c.play(ctx, c.conductors(c.now), solve.Case{Corner: part.HotSoak, Grade: part.Sure})
+	c.played = c.conductors(c.played, c.now)
+	h, err := c.play(ctx, c.played, solve.Case{Corner: part.HotSoak, Grade: part.Sure})
 	if err != nil {
 		return nil, err
 	}
 	c.history = h
 	c.shorts = c.shortCurrents()
 	c.raiseFloors()
-	return c.divide(h), nil
+	return c.divide(), nil
 }
 
 // lock keeps chains that had to grow after the first rounds from being
@@ -101,15 +117,17 @@ func (c *chooser) raiseFloors() {
 	}
 }
 
-// divide sets up the division of drop from a play. The chains of the divider
-// are the chooser's own: growing them there grows them here.
-func (c *chooser) divide(h *solve.History) *divider {
+// divide sets up the division of drop from the last play, with what has
+// changed in the wires since then. The chains of the divider are the chooser's
+// own: growing them there grows them here.
+func (c *chooser) divide() *divider {
 	d := &divider{of: c.of, chains: c.chains, onPath: make([][]int, len(c.chains))}
-	for _, p := range c.drops(h) {
-		if p.DropV < judgedFrom*p.LimitV {
-			continue
+	for _, p := range c.drops(c.history) {
+		l := c.lossOf(p)
+		for _, f := range l.flows {
+			l.dropV += f.amps * (c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung) - c.played[f.wire.ID].Ohm)
 		}
-		if l := c.lossOf(p); !d.hopeless(l) {
+		if l.dropV >= judgedFrom*l.limitV && !d.hopeless(l) {
 			d.add(l)
 		}
 	}
@@ -120,7 +138,7 @@ func (c *chooser) divide(h *solve.History) *divider {
 // each wire, by wire ID; 0 where no source reaches it directly.
 func (c *chooser) shortCurrents() []float64 {
 	list := make([]float64, len(c.m.Wires))
-	s := newShorts(c.m, c.conductors(c.now), c.rated)
+	s := newShorts(c.m, c.played, c.rated)
 	for _, w := range c.m.Wires {
 		if w.Role != model.Strap {
 			list[w.ID] = s.least(w)

@@ -54,9 +54,9 @@ func (e *edge) amps(s *solve.State) float64 {
 	case wireEdge:
 		return math.Abs(s.WireA[e.wire.ID])
 	case fuseEdge:
-		return math.Abs(s.FuseA[e.device.ID][e.index])
+		return math.Abs(s.FuseA.Of(e.device, e.index))
 	case contactEdge:
-		return math.Abs(s.ContactA[e.device.ID][e.index])
+		return math.Abs(s.ContactA.Of(e.device, e.index))
 	}
 	return math.Inf(1)
 }

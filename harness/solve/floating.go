@@ -13,11 +13,28 @@ const (
 	adrift int32 = -2
 )
 
-// explain gives every floating terminal the reason: the open contact next on
-// its way to the network that has volts.
-func (p *play) explain(why []string) {
+// reasons are the texts on why something floats. They come again in every
+// step, so each is made and kept once.
+type reasons struct {
+	text []string
+	at   map[string]int32
+	open map[int32]int32 // by open link
+}
+
+func (r *reasons) index(text string) int32 {
+	i, known := r.at[text]
+	if !known {
+		i = int32(len(r.text))
+		r.text, r.at[text] = append(r.text, text), i
+	}
+	return i
+}
+
+// explain gives every floating terminal the reason, by index: the open contact
+// next on its way to the network that has volts.
+func (p *play) explain(why []int32) {
 	p.wayBack()
-	alone := map[circuit.Node]string{}
+	alone := map[circuit.Node]int32{}
 	for _, t := range p.f.model.Terminals {
 		n := p.f.lay.node[t.ID]
 		switch k := p.scratch.toward[n]; {
@@ -26,7 +43,7 @@ func (p *play) explain(why []string) {
 		case k == adrift:
 			text, known := alone[n]
 			if !known {
-				text = p.lonely(t)
+				text = p.reasons.index(p.lonely(t))
 				alone[n] = text
 			}
 			why[t.ID] = text
@@ -84,11 +101,10 @@ func (p *play) flood(list []circuit.Node, at int, open int32) []circuit.Node {
 	return list
 }
 
-// reason names the open link; the texts are kept, since they come again in
-// every step.
-func (p *play) reason(k int32) string {
-	if text, known := p.reasons[k]; known {
-		return text
+// reason names the open link.
+func (p *play) reason(k int32) int32 {
+	if at, known := p.reasons.open[k]; known {
+		return at
 	}
 	l := &p.f.links[k]
 	d := p.f.model.Devices[l.dev]
@@ -101,8 +117,8 @@ func (p *play) reason(k int32) string {
 	default:
 		text += "does not conduct between " + p.pinName(l.ta) + " and " + p.pinName(l.tb)
 	}
-	p.reasons[k] = text
-	return text
+	p.reasons.open[k] = p.reasons.index(text)
+	return p.reasons.open[k]
 }
 
 func (p *play) pinName(id int32) string {

@@ -35,7 +35,7 @@ type play struct {
 
 	start   memory // of the step
 	scratch search
-	reasons map[int32]string
+	reasons reasons
 	cycle   *Cycle // in which the last event run ended
 	cycles  []Cycle
 	races   []int
@@ -67,7 +67,7 @@ func newPlay(f *frame) *play {
 	p := &play{
 		f: f, net: circuit.NewSolver(f.net), closed: make([]bool, len(f.links)), ohm: make([]float64, len(f.model.Wires)),
 		on: make([]bool, n), lost: make([]bool, n), given: make([]bool, len(f.outs)), riseC: make([]float64, n),
-		due: make([]float64, n), seen: make([]tally, n), frozen: make([]bool, n), reasons: map[int32]string{},
+		due: make([]float64, n), seen: make([]tally, n), frozen: make([]bool, n), reasons: reasons{at: map[string]int32{}, open: map[int32]int32{}},
 		start: memory{on: make([]bool, n), given: make([]bool, len(f.outs))},
 	}
 	for i := range p.closed {

@@ -36,7 +36,7 @@ func (s *State) Reading(t *model.Terminal) Reading {
 	if v := s.Volts[t.ID]; !math.IsNaN(v) {
 		return Reading{Volts: v, OK: true}
 	}
-	return Reading{Reason: s.Why[t.ID]}
+	return Reading{Reason: s.reasons[s.why[t.ID]]}
 }
 
 // Across gives the volts from one terminal to another; OK is false where

@@ -185,9 +185,9 @@ func TestSag(t *testing.T) {
 	require.InDelta(t, 12.6-stall*rb, volts(t, h, "engage", "G1.+"), 0.003)
 	require.InDelta(t, 12.6-turning*rb, volts(t, h, "crank", "G1.+"), 0.003)
 	starter, _ := m.DeviceByName("M1")
-	require.InDelta(t, stall, h.Step("engage").DrawA[starter.ID][0], 0.3)
-	require.InDelta(t, turning, h.Step("crank").DrawA[starter.ID][0], 0.3)
-	require.Zero(t, math.Round(h.Step("running").DrawA[starter.ID][0]))
+	require.InDelta(t, stall, h.Step("engage").DrawA.Of(starter, 0), 0.3)
+	require.InDelta(t, turning, h.Step("crank").DrawA.Of(starter, 0), 0.3)
+	require.Zero(t, math.Round(h.Step("running").DrawA.Of(starter, 0)))
 }
 
 // TestWireOrderDoesNotMatter: the same harness with its wires written in

@@ -50,21 +50,38 @@ type State struct {
 	Step      *model.Step
 	Skipped   string       // why it was not solved, "" if it was
 	Volts     []float64    // by terminal ID, against the reference (battery negative post); NaN where floating
-	Why       []string     // by terminal ID: reason it floats, "" if it does not
 	WireA     []float64    // by wire ID, from its first end to its second; 0 where floating
-	DrawA     [][]float64  // by device ID, one for each of part.Draws(device): current through it
-	FuseA     [][]float64  // by device ID, one for each of part.Protects(device): from In to Out
-	ContactA  [][]float64  // by device ID, one for each of part.Switches(device)
-	OutputA   [][]float64  // by device ID, one for each of part.Drives(device): current through it, never negative
+	DrawA     Amps         // of each of a device's Draws: current through it
+	FuseA     Amps         // of each of its Protects: from In to Out
+	ContactA  Amps         // of each of its Switches
+	OutputA   Amps         // of each of its Drives: current through it, never negative
 	Relay     []RelayState // by index of History.Relays
 	Residual  float64      // A, largest node-law error
 	Met       bool         // the node law holds everywhere: within the larger of 1 uA and rounding
 	Passes    int
-	Collapsed []string    // devices whose constant power has no solution
-	Chatter   []int       // indexes of relays that never settle
-	SupplyA   [][]float64 // by device ID, one for each of part.Supplies(device): current that leaves at Plus
-	Cycles    []Cycle     // how the relays of Chatter go round
-	Races     []int       // indexes of relays whose place depends on which of two moves comes first
+	Collapsed []string // devices whose constant power has no solution
+	Chatter   []int    // indexes of relays that never settle
+	SupplyA   Amps     // of each of a device's Supplies: current that leaves at Plus
+	Cycles    []Cycle  // how the relays of Chatter go round
+	Races     []int    // indexes of relays whose place depends on which of two moves comes first
+
+	why     []int32  // by terminal ID: index of the reason it floats
+	reasons []string // shared by the states of a player
+}
+
+// Amps is the currents of one ability of all devices in one state. Its zero
+// value is a state in which nothing flows.
+type Amps struct {
+	start []int32 // by device ID, and one more; shared by all states
+	amps  []float64
+}
+
+// Of gives the current of the i-th of what a device's ability lists.
+func (a Amps) Of(d *model.Device, i int) float64 {
+	if a.amps == nil {
+		return 0
+	}
+	return a.amps[int(a.start[d.ID])+i]
 }
 
 // Cycle is an endless succession of relay moves.

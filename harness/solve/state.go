@@ -15,14 +15,16 @@ const maxResidualA = 1e-6
 func (p *play) read() *State {
 	f, now := p.f, &p.now
 	s := &State{Step: &f.model.Steps[p.step], Residual: now.Residual, Met: now.Met, Passes: p.passes}
-	s.Volts, s.Why = make([]float64, len(f.model.Terminals)), make([]string, len(f.model.Terminals))
+	s.Volts = make([]float64, len(f.model.Terminals))
 	floating := false
 	for i, n := range f.lay.node {
 		s.Volts[i] = p.volts(n)
 		floating = floating || math.IsNaN(s.Volts[i])
 	}
 	if floating {
-		p.explain(s.Why)
+		s.why = make([]int32, len(f.model.Terminals))
+		p.explain(s.why)
+		s.reasons = p.reasons.text
 	}
 	s.WireA = make([]float64, len(f.model.Wires))
 	for i := range s.WireA {
@@ -60,20 +62,17 @@ func (p *play) readMeters(s *State) {
 	s.SupplyA = p.readMeter(&m.supply, false)
 }
 
-func (p *play) readMeter(m *meter, size bool) [][]float64 {
-	flat, rows := make([]float64, len(m.reads)), make([][]float64, len(m.start)-1)
+func (p *play) readMeter(m *meter, size bool) Amps {
+	a := Amps{start: m.start, amps: make([]float64, len(m.reads))}
 	for i := range m.reads {
 		for _, x := range m.reads[i].links {
-			flat[i] += x.sign * p.amps(x.link)
+			a.amps[i] += x.sign * p.amps(x.link)
 		}
 		if size {
-			flat[i] = math.Abs(flat[i])
+			a.amps[i] = math.Abs(a.amps[i])
 		}
 	}
-	for d := range rows {
-		rows[d] = flat[m.start[d]:m.start[d+1]:m.start[d+1]]
-	}
-	return rows
+	return a
 }
 
 // readRelays notes where every relay stands.
@@ -116,20 +115,12 @@ func (p *play) readAlive(r int) (z Zone, bridgedS float64) {
 func (p *play) unsolved(reason string) *State {
 	f := p.f
 	s := &State{Step: &f.model.Steps[p.step], Skipped: reason}
-	s.Volts, s.Why = make([]float64, len(f.model.Terminals)), make([]string, len(f.model.Terminals))
+	s.Volts, s.why = make([]float64, len(f.model.Terminals)), make([]int32, len(f.model.Terminals))
+	s.reasons = []string{"floating: " + reason}
 	for i := range s.Volts {
-		s.Volts[i], s.Why[i] = math.NaN(), "floating: "+reason
+		s.Volts[i] = math.NaN()
 	}
 	s.WireA = make([]float64, len(f.model.Wires))
-	rows := func(m *meter) [][]float64 {
-		out := make([][]float64, len(m.start)-1)
-		for d := range out {
-			out[d] = make([]float64, m.start[d+1]-m.start[d])
-		}
-		return out
-	}
-	m := &f.meters
-	s.DrawA, s.FuseA, s.ContactA, s.OutputA, s.SupplyA = rows(&m.draw), rows(&m.fuse), rows(&m.contact), rows(&m.output), rows(&m.supply)
 	s.Relay = make([]RelayState, len(f.relays))
 	for r := range s.Relay {
 		s.Relay[r].Short = -1

@@ -114,8 +114,8 @@ func TestMotorStopsWhenItsRelayOpens(t *testing.T) {
 	f3, ok := m.DeviceByName("F3")
 	require.True(t, ok)
 	for step, amps := range map[string]float64{"off": 0, "prime": 8.5, "koeo": 0, "crank": 8.5, "running": 8.5, "rest": 0} {
-		require.InDelta(t, amps, h.Step(step).DrawA[pump.ID][0], 2e-5, step) // its leak of 1 Mohm as well
-		require.InDelta(t, amps, h.Step(step).FuseA[f3.ID][0], 2e-5, step)
+		require.InDelta(t, amps, h.Step(step).DrawA.Of(pump, 0), 2e-5, step) // its leak of 1 Mohm as well
+		require.InDelta(t, amps, h.Step(step).FuseA.Of(f3, 0), 2e-5, step)
 	}
 	w, ok := m.WireByNumber("204")
 	require.True(t, ok)
