@@ -85,6 +85,9 @@ func refigured(rng *rand.Rand, word string) string {
 func TestDraftsThatFailedOnce(t *testing.T) {
 	for _, src := range []string{
 		"box A2\nfuse F1 10A from A2 6in\n", // a device without a terminal to measure from
+		// A fuse that no rating is enough for was taken for none, an infinite way ahead.
+		"battery G1 grounds-to frame\nstud E1 on frame M6\nfuse F1 bolt-down from G1 6in\nfuse F2 5A\nlamp P1 21W grounds-to frame\n" +
+			"wire 1 G1.+ F1.1 8AWG 6in\nwire 2 F1.2 E1 8AWG 2ft\nwire 5 F1.2 F2.1 8AWG 6in\nwire 6 F2.2 P1.1 18AWG 2ft\n",
 	} {
 		requireOutcome(t, src)
 	}

@@ -2,6 +2,7 @@ package check
 
 import (
 	"fmt"
+	"math"
 
 	"legwork/harness/diag"
 	"legwork/harness/model"
@@ -66,8 +67,8 @@ func (p *Pass) reportDistance(w size.Wire, fuse *model.Device, length float64) {
 	if fuse.FromM > 0 {
 		length = fuse.FromM
 	}
-	if length <= p.Profile.FirstFuseM+1e-9 {
-		return
+	if length <= p.Profile.FirstFuseM+1e-9 || math.IsInf(length, 1) {
+		return // where every way passes a fuse, that fuse could not be rated
 	}
 	sev := diag.Note
 	if p.Profile.NearMust {
