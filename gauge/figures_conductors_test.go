@@ -184,7 +184,7 @@ func (p *figurePage) constants() {
 
 func (p *figurePage) misprints() {
 	p.table("Printed, and not followed", "The tests hold what is computed instead.", "where", "printed", "holds", "why")
-	for _, m := range misprints {
+	for _, m := range Misprints() {
 		p.row(m.Source, m.Where, m.Printed, m.Holds, m.Why)
 	}
 }

@@ -104,6 +104,10 @@ func (p *figurePage) practice() {
 	for _, m := range meterLimits {
 		p.row(m.Source, m.Part, m.Volts, m.Note)
 	}
+	p.joints()
+	p.bundles()
+	p.layout()
+	p.schemes()
 	p.table("Colors", "IEC letters and what US shops write (source shop-colors).", "color", "IEC", "shop")
 	for _, c := range colors {
 		p.row(c.Source, c.Name, c.Code, c.Shop)

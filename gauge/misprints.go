@@ -28,4 +28,4 @@ var misprints = [...]Misprint{
 }
 
 // Misprints lists published figures that are not followed.
-func Misprints() []Misprint { return slices.Clone(misprints[:]) }
+func Misprints() []Misprint { return slices.Concat(misprints[:], deviceMisprints[:]) }

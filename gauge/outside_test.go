@@ -27,7 +27,7 @@ func outsideValues() []outside {
 	return slices.Concat(
 		resistanceValues(), dropValues(), chartValues(), bundleValues(), ambientValues(),
 		heatValues(), marineValues(), aircraftValues(), listValues(), pointValues(), shortValues(), fuseValues(), relayValues(), batteryValues(), lookUps(),
-		protectionValues(), electricValues(),
+		protectionValues(), electricValues(), buildValues(),
 	)
 }
 

@@ -68,7 +68,7 @@ func OrientationOf(method string) (Orientation, bool) {
 // ReleaseSpan is how long a relay that releases in seconds when bare takes
 // with a plain diode across its coil: 5 to 10 times as long. ok is false
 // unless seconds are from 0 to 1e6 (source suppress-slower).
-func ReleaseSpan(bareS float64) (leastS, mostReleaseS float64, ok bool) {
+func ReleaseSpan(bareS float64) (fromS, toS float64, ok bool) {
 	if !(bareS >= 0 && bareS <= mostS) {
 		return 0, 0, false
 	}
