@@ -24,11 +24,14 @@ func threadMM(word string) (mm float64, ok bool) {
 
 // readThread reads a bare thread where a setting takes one.
 func (b *builder) readThread(f *form, it draft.Item, word string) bool {
-	mm, ok := threadMM(word)
 	i := slices.IndexFunc(f.settings, func(s part.Setting) bool {
 		return s.Bare && len(s.Figures) > 0 && s.Figures[0].Dim == quantity.Thread
 	})
-	if !ok || i < 0 {
+	if i < 0 {
+		return false
+	}
+	mm, ok := threadMM(word)
+	if !ok {
 		return false
 	}
 	s := &f.settings[i]

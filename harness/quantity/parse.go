@@ -176,6 +176,12 @@ func finish(text string, negative bool, figure, unitText string) (q Quantity, pr
 		(!strings.Contains(figure, "/") && len(whole) > maxDigits) {
 		return q, "too many figures"
 	}
+	if v, ok := quick(figure, u); ok {
+		if negative && v != 0 {
+			v = -v
+		}
+		return bounded(text, v, u)
+	}
 	value, ok := new(big.Rat).SetString(figure)
 	if !ok {
 		return q, notNumber
@@ -200,9 +206,19 @@ func convert(text string, figure *big.Rat, u unit) (q Quantity, problem string) 
 		figure.Sub(figure, big.NewRat(32, 1))
 	}
 	v, _ := figure.Mul(figure, big.NewRat(u.num, u.den)).Float64()
+	if v == 0 && figure.Sign() != 0 {
+		return q, tooSmall
+	}
+	return bounded(text, v, u)
+}
+
+const tooSmall = "too small to mean anything here"
+
+// bounded gives a quantity whose value means something.
+func bounded(text string, v float64, u unit) (q Quantity, problem string) {
 	switch size := max(v, -v); {
-	case figure.Sign() != 0 && size < minValue:
-		return q, "too small to mean anything here"
+	case v != 0 && size < minValue:
+		return q, tooSmall
 	case !(size <= maxValue):
 		return q, "too large to mean anything here"
 	}
