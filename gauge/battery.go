@@ -11,14 +11,23 @@ const (
 // BatteryOhm gives the resistances of a 12 V battery rated ccaA by the SAE
 // test: warm is 6.0/CCA (just passes the load test at 21 C), cold is 5.4/CCA
 // (at its rating, -18 C). They are acceptance limits; never prove with them
-// that a device can break a short (sources battery-load-test, battery-cca).
+// that a device can break a short. Both are +Inf unless ccaA is above zero
+// (sources battery-load-test, battery-cca).
 func BatteryOhm(ccaA float64) (warm, cold float64) {
+	if !(ccaA > 0) {
+		return math.Inf(1), math.Inf(1)
+	}
 	return loadTestV / ccaA, ccaTestV / ccaA
 }
 
 // BatteryOhmEN is the resistance of a battery rated by the EN test at -18 C:
-// 5.1 / Icc (source battery-en).
-func BatteryOhmEN(iccA float64) float64 { return enTestV / iccA }
+// 5.1 / Icc; +Inf unless iccA is above zero (source battery-en).
+func BatteryOhmEN(iccA float64) float64 {
+	if !(iccA > 0) {
+		return math.Inf(1)
+	}
+	return enTestV / iccA
+}
 
 // LoadTest gives the current of the 15 s workshop test, half the CCA, and the
 // volts a 12 V battery at 21 C must hold (source battery-load-test).

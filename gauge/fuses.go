@@ -1,6 +1,9 @@
 package gauge
 
-import "fmt"
+import (
+	"fmt"
+	"math"
+)
 
 const (
 	// FuseRise is how a fuse element warms: R = Rcold (1 + 0.42 (I/In)^2) (source blade-resistance).
@@ -46,15 +49,24 @@ func FuseOhm(family string, ratedA float64) (cold float64, c Confidence) {
 }
 
 // FuseOhmAt is the resistance of a fuse of cold ohm at amps:
-// Rcold (1 + 0.42 (I/In)^2) (source blade-resistance).
+// Rcold (1 + 0.42 (I/In)^2); +Inf unless the rating is above zero (source
+// blade-resistance).
 func FuseOhmAt(cold, ratedA, amps float64) float64 {
+	if !(ratedA > 0) {
+		return math.Inf(1)
+	}
 	share := amps / ratedA
 	return cold * (1 + FuseRise*share*share)
 }
 
 // FuseTestA is the small current that a voltage across a fuse tells, with the
-// element still cold: I = V / Rcold (source fuse-test).
-func FuseTestA(cold, volts float64) float64 { return volts / cold }
+// element still cold: I = V / Rcold; 0 unless it has ohms (source fuse-test).
+func FuseTestA(cold, volts float64) float64 {
+	if !(cold > 0) {
+		return 0
+	}
+	return volts / cold
+}
 
 // ChooseFuse is the smallest rating of a style that carries loadA within the
 // share p.ChooseAt of its rating: In >= I / 0.75 (source fuse-margin). ok is

@@ -1,5 +1,7 @@
 package gauge
 
+import "math"
+
 const relayAlpha = 0.003929 // 1/K at 20 C (source relay-temperature)
 
 // CoilAt brings a pull-in or release voltage, or a coil resistance, from 20 C
@@ -7,8 +9,12 @@ const relayAlpha = 0.003929 // 1/K at 20 C (source relay-temperature)
 // constant, so the voltage follows the resistance (source relay-temperature).
 func CoilAt(volts20, tempC float64) float64 { return CopperAt(volts20, tempC) }
 
-// CoilFrom does the same from a reference of refC instead of 20 C.
+// CoilFrom does the same from a reference of refC instead of 20 C; +Inf, a
+// coil that never pulls in, unless refC is from -200 C on.
 func CoilFrom(value, refC, tempC float64) float64 {
+	if !(refC >= leastK) {
+		return math.Inf(1)
+	}
 	return value * (CopperZeroC + tempC) / (CopperZeroC + refC)
 }
 
@@ -26,8 +32,12 @@ func CoilRiseC(volts float64) float64 {
 }
 
 // SuppressPeakV is the kick of a coil with a resistor beside it, held at
-// volts before it opened: V Rsup / Rcoil (source suppress-peak).
+// volts before it opened: V Rsup / Rcoil; +Inf unless the coil has ohms (source
+// suppress-peak).
 func SuppressPeakV(volts, coilOhm, resistorOhm float64) float64 {
+	if !(coilOhm > 0) {
+		return math.Inf(1)
+	}
 	return volts / coilOhm * resistorOhm
 }
 
