@@ -72,7 +72,7 @@ func (e *bent) amps(v float64) float64 {
 
 // warmAmps solves i (1 + heat i^2) = cold for i: the one real root of the cubic.
 func warmAmps(cold, heat float64) float64 {
-	if heat == 0 {
+	if heat*cold*cold < unit/8 { // off, or so little that its own heat is lost in rounding
 		return cold
 	}
 	r := math.Sqrt(3 * heat)

@@ -25,6 +25,7 @@ type Solver struct {
 	guests                    []guest
 	excess, scale             []float64
 	stale, switched, rekinded bool
+	unchecked                 bool // some law is new since the laws were last found sound
 
 	passes, shedding int
 	unsettled        bool
@@ -39,7 +40,7 @@ func NewSolver(n *Net) *Solver {
 	s := &Solver{
 		err: n.firstErr, nodes: n.nodes, laws: append([]Law(nil), n.laws...),
 		open: make([]bool, len(n.laws)), gain: make([]float64, len(n.laws)), emf: make([]float64, len(n.laws)),
-		index: make([]int32, len(n.laws)), stale: true, switched: true, rekinded: true,
+		index: make([]int32, len(n.laws)), stale: true, switched: true, rekinded: true, unchecked: true,
 	}
 	points, at := mergeJoined(n)
 	edges := make([][2]int32, 0, len(n.ends))
@@ -121,7 +122,7 @@ func (s *Solver) SetLaw(b Branch, law Law) {
 		s.rekinded, s.switched = true, true
 	}
 	s.laws[b] = law
-	s.stale = true
+	s.stale, s.unchecked = true, true
 }
 
 // SetOn switches branch b on or off; all are on at first. Off is an ideal open,

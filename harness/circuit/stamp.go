@@ -8,10 +8,8 @@ func (s *Solver) prepare() error {
 	if !s.stale {
 		return nil
 	}
-	for b, l := range s.laws {
-		if err := l.check(Branch(b), s.nodes); err != nil {
-			return err
-		}
+	if err := s.check(); err != nil {
+		return err
 	}
 	if s.rekinded {
 		s.sortByKind()
@@ -22,6 +20,20 @@ func (s *Solver) prepare() error {
 	s.stampStraight()
 	s.stampBent()
 	s.stale, s.switched, s.rekinded = false, false, false
+	return nil
+}
+
+// check looks at the laws once after each change of one; switching changes none.
+func (s *Solver) check() error {
+	if !s.unchecked {
+		return nil
+	}
+	for b := range s.laws {
+		if err := s.laws[b].check(Branch(b), s.nodes); err != nil {
+			return err
+		}
+	}
+	s.unchecked = false
 	return nil
 }
 
@@ -48,11 +60,12 @@ func (s *Solver) stampStraight() {
 	clear(s.baseLink)
 	clear(s.baseRef)
 	clear(s.baseIn)
-	for b, l := range s.laws {
+	for b := range s.laws {
 		s.gain[b], s.emf[b] = 0, 0
 		if s.open[b] || s.index[b] >= 0 {
 			continue
 		}
+		l := &s.laws[b]
 		g := l.conductance()
 		s.gain[b] = g
 		stamp(s.baseLink, s.baseRef, s.place[b], g)
