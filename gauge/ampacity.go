@@ -108,9 +108,10 @@ func Ampacity30(s Size, f Family) (amps float64, c Confidence) {
 }
 
 // AmbientFactor corrects an ampacity for the ambient: sqrt((Tr - Ta) /
-// (Tr - Tref)), 0 from Ta = Tr on (source ambient-law). All in Celsius.
+// (Tr - Tref)), 0 from Ta = Tr on (source ambient-law). All in Celsius; 0 as
+// well below absolute zero, and unless the reference is below the rating.
 func AmbientFactor(ratedC, ambientC, referenceC float64) float64 {
-	if !(ambientC < ratedC) {
+	if !(ambientC < ratedC && ambientC >= -kelvin && referenceC < ratedC && ratedC < math.Inf(1)) {
 		return 0
 	}
 	return math.Sqrt((ratedC - ambientC) / (ratedC - referenceC))

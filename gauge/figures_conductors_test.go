@@ -5,6 +5,22 @@ import (
 	"math"
 )
 
+// OutsideSummary is set by the tests of published values: a line for each
+// document.
+var OutsideSummary func() [][]any
+
+// outside prints what the tests hold against published values.
+func (p *figurePage) outside() {
+	p.WriteString("\n## Published values that the tests hold\n\nDerived: computed here from other figures. Echoed: stored, and read back. The furthest derived value tells how well the laws follow.\n\n" +
+		"| document | values | derived | echoed | furthest |\n|---|---|---|---|---|\n")
+	all, derived := 0, 0
+	for _, r := range OutsideSummary() {
+		fmt.Fprintf(p, "| %v | %v | %v | %v | %v |\n", r...)
+		all, derived = all+r[1].(int), derived+r[2].(int)
+	}
+	fmt.Fprintf(p, "| all | %d | %d | %d | |\n", all, derived, all-derived)
+}
+
 func (p *figurePage) conductors() {
 	p.table("Sizes by gauge", "Least conducting area, and the resistance of a meter at 20 C. 20 AWG and smaller, and 3 AWG, follow the AWG law over the strand lay; they may stand in a draft and are never chosen.",
 		"size", "circular mils", "mm2", "mohm/m")

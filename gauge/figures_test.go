@@ -37,6 +37,7 @@ func TestSourcesPage(t *testing.T) {
 	p.conductors()
 	p.devices()
 	p.practice()
+	p.outside()
 	p.sources()
 	name := filepath.Join("..", "docs", "sources.md")
 	if *update {

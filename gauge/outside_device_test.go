@@ -7,8 +7,6 @@ import (
 	"legwork/gauge"
 )
 
-func sqrt(v float64) float64 { return math.Sqrt(v) }
-
 func shortValues() []outside {
 	const (
 		table  = "BS 7671 and IEC 60364-5-54 k factors, copper"

@@ -1,9 +1,6 @@
 package gauge
 
-import (
-	"fmt"
-	"math"
-)
+import "fmt"
 
 // AmpacityRule names the rule-book that says what a wire may carry.
 type AmpacityRule uint8
@@ -99,7 +96,7 @@ func aircraftAmpacity(s Size, f Family, ambientC float64) (float64, []Step) {
 		text += "; shrunk with the area"
 	}
 	why := []Step{{Text: text, Value: amps, Unit: "A", Source: "ac4313-table-11-9"}}
-	if !(ambientC > AircraftAmbientC) {
+	if ambientC <= AircraftAmbientC && ambientC >= -kelvin {
 		return amps, why
 	}
 	amps *= AmbientFactor(ratedC, ambientC, AircraftAmbientC)
@@ -123,13 +120,13 @@ func bodyBuilderAmpacity(s Size, f Family, ambientC float64, loaded int) (float6
 		Text:  fmt.Sprintf("body-builder guide, %.3g mm2 by label, 40 C", labelMM2(s)),
 		Value: amps, Unit: "A", Source: list.Source,
 	}}
-	if ambientC > bodyBuilderC {
+	if !(ambientC <= bodyBuilderC) {
 		amps *= AmbientFactor(f.TempC, ambientC, bodyBuilderC)
 		why = append(why, ambientStep(ambientC, f.TempC, bodyBuilderC, amps))
 	}
 	conf := min(confidenceOf(list.Source), f.Confidence(), confidenceOf(s.Source))
 	cfr, cfrWhy, cfrConf := Ampacity(s, f, ambientC, loaded)
-	if amps <= cfr || math.IsNaN(cfr) {
+	if amps <= cfr {
 		return amps, why, conf
 	}
 	return cfr, cfrWhy, min(conf, cfrConf)
