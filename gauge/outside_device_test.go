@@ -94,15 +94,7 @@ func batteryValues() []outside {
 // lookUps are cells read back from tables: they guard against slips of the
 // pen, and prove no law.
 func lookUps() []outside {
-	const cfr = "33 CFR 183.425 table 5"
 	var out []outside
-	for _, c := range [][3]float64{
-		{18, 60, 10}, {18, 125, 25}, {16, 105, 25}, {14, 90, 30}, {12, 105, 45}, {10, 125, 70}, {8, 75, 65}, {6, 125, 125},
-		{4, 80, 130}, {3, 105, 180}, {2, 125, 225}, {1, 200, 280}, {0, 90, 245}, {-1, 125, 355}, {-2, 60, 260}, {-3, 200, 510},
-	} {
-		amps, _ := gauge.TableAmps(int(c[0]), c[1])
-		out = append(out, outside{fmt.Sprintf("%s at %g C insulation", gauge.AWGName(int(c[0])), c[1]), cfr, amps, c[2], 0, false})
-	}
 	for cca, want := range map[float64][2]float64{500: {1500, 750}, 1000: {3000, 1500}, 1200: {5000, 2500}} {
 		mainA, branchA, _ := gauge.BreakingCapacity(cca)
 		out = append(out,
