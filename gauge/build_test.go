@@ -301,6 +301,8 @@ func TestLayoutIsMonotonic(t *testing.T) {
 	tight, _ := gauge.TwistRatio(2, 25)
 	loose, _ := gauge.TwistRatio(2, 50)
 	require.Greater(t, tight, loose)
+	take, _ := gauge.TwistRatio(2.0, 25.4) // own: 3.0 % of take-up
+	require.InDelta(t, 1.030, take, 5e-4)
 	half, _ := gauge.TapedMM(10, 0.13, true)
 	edge, _ := gauge.TapedMM(10, 0.13, false)
 	require.InDelta(t, 10.52, half, 1e-9)

@@ -82,6 +82,11 @@ func (p *figurePage) supply() {
 }
 
 func (p *figurePage) charging() {
+	p.table("Drops that documents allow", "Volts; 0: not printed. They disagree. Area by drop: rho L I / V.", "case", "12 V", "24 V", "%", "scope", "note")
+	for _, r := range dropLimits {
+		p.row(r.Source, r.Case, r.At12V, r.At24V, r.Percent, r.Scope, r.Note)
+	}
+	p.row("drop-area", "area by drop", "", "", "", "conductor out and back", "rho 0.018 ohm mm2/m")
 	p.table("Charging", "", "subject", "value", "unit", "note")
 	for _, r := range alternatorFigures {
 		p.row(r.Source, r.Subject, r.Value, r.Unit, r.Note)

@@ -39,6 +39,7 @@ func figuresOf(a, b, c float64) map[string]float64 {
 	keep1("bank")(gauge.BankShortA(a, 6, 2))
 	keep1("regulator")(gauge.RegulatorV(a))
 	keep1("amps of")(gauge.AmpsOf(a, b))
+	keep1("drop area")(gauge.DropAreaMM2(a, gauge.ConductorM(b), c, 1))
 	keep1("breaks")(gauge.BreakingN(a))
 	keep1("most bundle")(gauge.MostBundleMM(a, b))
 	keep1("conduit")(gauge.ConduitInsideMM(a))

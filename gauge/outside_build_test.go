@@ -70,7 +70,6 @@ func bundleValuesOfNotes() []outside {
 	small, _ := gauge.TubingFor(0.3015*25.4, 0.70)
 	large, _ := gauge.TubingFor(0.603*25.4, 0.70)
 	conduit, _ := gauge.ConduitInsideMM(0.60 * 25.4)
-	three, _ := gauge.BundleOf(many(3, 1)...)
 	out := []outside{
 		// the note rounds d^2 and 16.9 to 17: 4.914 unrounded
 		{"3 x 1.19, 5 x 1.40, 1.65 mm", "technical note on bundle size: 4.95 mm", m.RuleMM, 4.95, 0.04, true},
@@ -84,7 +83,6 @@ func bundleValuesOfNotes() []outside {
 		{"tubing for 0.3015 in at 70 %", "introduction to conduit: size 12", float64(small.Size), 12, 0, true},
 		{"tubing for 0.603 in at 70 %", "introduction to conduit: size 24", float64(large.Size), 24, 0, true},
 		{"conduit for 0.60 in", "FAA AC 43.13-1B, 11-249: a quarter more", conduit / 25.4, 0.75, 1e-9, true},
-		{"three equal wires", "geometry: 1 + 2/sqrt(3)", three.FloorMM, 2.1547, 1e-4, true},
 	}
 	for _, t := range gauge.Tubings() { // every cell of the table against the law
 		for fill, cell := range map[float64]float64{0.5: t.Fill50, 0.6: t.Fill60, 0.7: t.Fill70} {
@@ -112,7 +110,6 @@ func layoutValues() []outside {
 	border, _ := gauge.LengthToleranceM(1.5)
 	laid, stays, _ := gauge.BendRadiusMM(12)
 	pitch, _ := gauge.TwistPitchMM(12, 0.305)
-	ratio, _ := gauge.TwistRatio(2.0, 25.4)
 	splice, _ := gauge.SpliceOf(gauge.AWGAreaMM2(16), gauge.AWGAreaMM2(16), gauge.AWGAreaMM2(18))
 	cold, _ := gauge.InsulationLimitOhm(50)
 	hot, _ := gauge.InsulationLimitOhm(92)
@@ -125,7 +122,6 @@ func layoutValues() []outside {
 		{"bundle of 12 mm, bend when laid", "NASA workmanship reference 4.03: 72 mm", laid, 72, 1e-9, true},
 		{"bundle of 12 mm, bend that stays", "NASA workmanship reference 4.03: 120 mm", stays, 120, 1e-9, true},
 		{"12 turns in 305 mm, to the meter", "truck service manual: 39.4", 1000 / pitch, 39.4, 0.1, true},
-		{"twist take-up, 2.0 mm at 25.4 mm", "helix: 3.0 %", 100 * (ratio - 1), 3.0, 0.05, true},
 		{"two 16 and one 18 AWG, circular mils", "NASA-STD-8739.4, 19.11: 6780 of rounded figures", splice.Cmil, 6780, 15, true},
 		{"two 16 and one 18 AWG, gauge", "NASA-STD-8739.4, 19.11: 11 AWG", float64(splice.AWG), 11, 0, true},
 		{"two 16 and one 18 AWG, even gauge", "NASA-STD-8739.4, 19.11: 10 AWG", float64(splice.EvenAWG), 10, 0, true},

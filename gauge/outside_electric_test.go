@@ -11,7 +11,70 @@ func electricValues() []outside {
 	out := append(hotCoilValues(), crankTestValues()...)
 	out = append(out, drainValues()...)
 	out = append(out, chargeValues()...)
+	out = append(out, dropLimitValues()...)
 	return append(out, electricEchoes()...)
+}
+
+// dropLimitValues are areas by drop, percentages, and limits that were read.
+func dropLimitValues() []outside {
+	one, _ := gauge.DropAreaMM2(0.018, 1.8, 8.3, 0.5)
+	two, _ := gauge.DropAreaMM2(1/56.0, gauge.OneWayM(18).Conductor(gauge.ByWire), 2.1, 0.6)
+	out := []outside{
+		{"8.3 A over 1.8 m within 0.5 V", "workshop journal: 0.54 mm2", one, 0.54, 0.005, true},
+		{"2.1 A, 18 m there and back, within 0.6 V", "chandlery note on wire: 2.25, so 2.5 mm2", two, 2.25, 0.01, true},
+		{"and the size for it", "chandlery note on wire: 2.5 mm2", label(two), 2.5, 0, true},
+		{"7 % of 12 V", "chandlery note on wire: 0.84 V", dropLimitOf("other loads (chandlery)").Percent / 100 * 12, 0.84, 1e-9, true},
+	}
+	for _, c := range []struct {
+		name, source string
+		at12, at24   float64
+	}{
+		{"lighting, lamps under 15 W", "workshop journal, table 1", 0.1, 0},
+		{"lighting, lamps over 15 W", "workshop journal, table 1", 0.5, 0},
+		{"headlamps", "workshop journal, table 1", 0.3, 0},
+		{"charging cable B+ to battery", "workshop journal, table 2", 0.4, 0.8},
+		{"alternator to separate regulator", "workshop journal, table 2", 0.1, 0.2},
+		{"starter main cable", "workshop journal, table 2", 0.5, 1.0},
+		{"starter control, single winding", "workshop journal, table 2", 1.4, 2.0},
+		{"starter control, pull-in and hold-in winding", "workshop journal, table 2", 2.4, 2.8},
+		{"other control, switch to relay/horn", "workshop journal, table 2", 0.5, 1.0},
+		{"high-current joint", "vehicle repair manual quoting SAE figures", 0.1, 0},
+		{"high-current cable", "vehicle repair manual quoting SAE figures", 0.2, 0},
+		{"switch or solenoid contact", "vehicle repair manual quoting SAE figures", 0.3, 0},
+		{"any circuit, fault threshold", "vehicle repair manual quoting SAE figures", 1.0, 0},
+		{"ground", "encyclopedia article on voltage-drop tests", 0.1, 0},
+		{"wire or cable", "encyclopedia article on voltage-drop tests", 0.2, 0},
+		{"starter positive side", "starter tester manual", 0.5, 0},
+		{"starter total both sides", "starter tester manual", 0.8, 0},
+		{"alternator/starter/battery cables", "engine installation manual", 0, 0.6},
+		{"other cables", "engine installation manual", 0, 1.2},
+		{"navigation lamps", "chandlery note on wire", 0.6, 0},
+		{"ISO 10133 vital (panel mains, nav lamps, blowers, bilge pumps)", "ISO 10133 clause 4.8", 0.36, 0.72},
+	} {
+		l := dropLimitOf(c.name)
+		out = append(out, outside{"drop of " + c.name, c.source, 100*l.At12V + l.At24V, 100*c.at12 + c.at24, 1e-9, false})
+	}
+	for _, l := range gauge.DropLimits() { // where volts and percent stand beside each other they agree
+		if l.Percent > 0 && l.At24V > 0 {
+			out = append(out, outside{"percent and volts of " + l.Case, "engine installation manual or ISO 10133", l.Percent / 100 * 24, l.At24V, 1e-9, true})
+		}
+	}
+	return out
+}
+
+func dropLimitOf(name string) gauge.DropLimit {
+	for _, l := range gauge.DropLimits() {
+		if l.Case == name {
+			return l
+		}
+	}
+	return gauge.DropLimit{}
+}
+
+// label is the first metric size of at least an area.
+func label(mm2 float64) float64 {
+	s, _ := gauge.SpliceOf(mm2)
+	return s.Label
 }
 
 func hotCoilValues() []outside {

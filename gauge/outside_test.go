@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -76,11 +77,12 @@ func summarize() (rows [][]any) {
 	lines := map[string]*line{}
 	var titles []string
 	for _, v := range outsideValues() {
-		l := lines[v.source]
+		title, _, _ := strings.Cut(v.source, ": ") // what it says stands behind
+		l := lines[title]
 		if l == nil {
 			l = &line{}
-			lines[v.source] = l
-			titles = append(titles, v.source)
+			lines[title] = l
+			titles = append(titles, title)
 		}
 		l.all++
 		if v.derived {

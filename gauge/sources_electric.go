@@ -46,5 +46,11 @@ var electricSources = []Source{
 	{"regulator-internal", "Vehicle service information: 14.55 V +-0.3, -3.5 mV/K", read, High, ""},
 	{"budget-factor", "Text on vehicle loads, section 14.4: intermittent loads count a tenth", read, High, "1.7 kW counts 170 W"},
 	{"budget-loads", "Text-book vehicle-load table at 14 and 28 V", memory, Memory, "its intermittent loads add to 1690 W; the page read says 1.7 kW"},
+	{"drop-handbook", "Automotive handbook, permissible drops of whole circuits", memory, Low, ""},
+	{"drop-guide-part", "Encyclopedia article on voltage-drop tests: starter 0.6 V, charging 0.5 and 0.2 V", read, Medium, "others say 0.5 V at the starter"},
+	{"drop-engine-manual", "Engine installation manual, electrical cables: 24 V", read, High, "connections are subtracted before sizing"},
+	{"drop-chandlery", "Chandlery note on wire and terminals: 5 and 7 %", read, High, ""},
+	{"drop-training", "Training article: 5 % of the whole circuit", read, Medium, ""},
+	{"drop-area", "Workshop journal: A = rho L I / V, then the next size", read, High, "rho 0.018 ohm mm2/m; a chandlery note takes 1/56"},
 	{"watts-amps", "I = P / V", computed, Computed, ""},
 }
