@@ -395,7 +395,7 @@ func TestSchemesOfColor(t *testing.T) {
 	for topic, n := range topics {
 		require.Len(t, gauge.BuildRules(topic), n)
 	}
-	require.Len(t, topics, 8)
+	require.Len(t, topics, 12)
 	require.NotEmpty(t, gauge.Tapes())
 	require.NotEmpty(t, gauge.TabSizes())
 }

@@ -6,7 +6,7 @@ import "slices"
 // document has it. Fields differ and rules contradict each other: each names
 // the field it is from.
 type BuildRule struct {
-	Topic  string // crimp, pull, splice, shrink, route, twist, marks, test
+	Topic  string // crimp, pull, splice, shrink, route, twist, marks, test, cut, board, seal, spool
 	Rule   string
 	Value  string
 	Unit   string
@@ -15,11 +15,11 @@ type BuildRule struct {
 }
 
 // BuildRules lists the rules of a topic (crimp, pull, splice, shrink, route,
-// twist, marks, test), of all with the empty word (sources crimp-rules,
+// twist, marks, test, cut, board, seal, spool), of all with the empty word (sources crimp-rules,
 // pull-test, splice-rules, shrink-ratio, bend-space, clip-aircraft,
 // twist-truck, id-marks, test-read and those of each row).
 func BuildRules(topic string) []BuildRule {
-	all := slices.Concat(jointRules, routeRules, checkRules)
+	all := slices.Concat(jointRules, routeRules, checkRules, shopRules)
 	if topic == "" {
 		return all
 	}

@@ -91,5 +91,9 @@ var buildSources = []Source{
 	{"color-letters-part", "Letters of which one is from memory", memory, Memory, ""},
 	{"color-digits", "AC 21-99, section 2 chapter 2: digits of wire colors", read, High, "948 is white, yellow, gray"},
 	{"relay-letters", "Notes on pre-engaged starters: W1, W2, C1, C2", read, High, ""},
+	{"layout-usual", "Usual allowances, tolerances and spools of a small shop", memory, Low, ""},
+	{"board-practice", "Trade articles on harness drawings and build prints", read, Medium, ""},
+	{"seal-circular", "Circular military connectors, grommet sealing range by contact", memory, Memory, ""},
+	{"seal-usual", "Usual sealing ranges of vehicle connectors", memory, Low, "the maker's own data rule"},
 	{"trailer-memory", "ISO 1724, SAE J560 and the four-way flat", memory, Memory, ""},
 }
