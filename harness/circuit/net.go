@@ -1,6 +1,9 @@
 package circuit
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 // Net is a network under construction. Node 0 exists from the start and is the
 // reference; everything else is added, nothing is taken away. A Net is not
@@ -49,6 +52,11 @@ func (n *Net) Add(a, b Node, law Law) Branch {
 	n.ends = append(n.ends, [2]Node{a, b})
 	n.laws = append(n.laws, law)
 	return at
+}
+
+// Grow makes room for that many more branches, for a caller who knows.
+func (n *Net) Grow(branches int) {
+	n.ends, n.laws = slices.Grow(n.ends, branches), slices.Grow(n.laws, branches)
 }
 
 // Join makes a and b one point, as an ideal link would. What flows through the

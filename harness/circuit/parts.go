@@ -5,7 +5,11 @@ package circuit
 // regulator ties nothing together, for it has no conductance. The list is made
 // anew each time, because solutions keep it.
 func (s *Solver) findParts() {
-	f := newForest(s.f.n + 1)
+	if s.sets == nil {
+		s.sets = make(forest, s.f.n+1)
+	}
+	f := s.sets
+	f.scatter()
 	for b, e := range s.ends {
 		if !s.open[b] && s.laws[b].Kind != Regulator {
 			f.unite(e[0], e[1])
@@ -34,10 +38,15 @@ type forest []int32
 
 func newForest(n int) forest {
 	f := make(forest, n)
+	f.scatter()
+	return f
+}
+
+// scatter makes every member a set of its own.
+func (f forest) scatter() {
 	for i := range f {
 		f[i] = int32(i)
 	}
-	return f
 }
 
 func (f forest) root(i int32) int32 {

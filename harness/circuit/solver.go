@@ -21,6 +21,7 @@ type Solver struct {
 	baseLink, baseRef, baseIn []float64 // stamps of the straight branches
 	x                         []float64 // voltages of the pass at hand; x[n] is the reference
 	part                      []int32   // of each unknown: 0 tied to the reference, else which floating part
+	sets                      forest    // room for finding them
 	load                      trail
 	guests                    []guest
 	excess, scale             []float64

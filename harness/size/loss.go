@@ -1,6 +1,8 @@
 package size
 
 import (
+	"slices"
+
 	"legwork/harness/model"
 	"legwork/harness/solve"
 )
@@ -43,14 +45,10 @@ func (c *chooser) endsOf(p Path) (plus, minus *model.Terminal) {
 // drops gives the judged paths of a history whose load the battery feeds
 // itself; a sensor on a controller's reference volts has no drop of its own.
 func (c *chooser) drops(h *solve.History) []Path {
-	var list []Path
-	for _, p := range drops(c.m, c.p, h) {
+	return slices.DeleteFunc(drops(c.m, c.p, h), func(p Path) bool {
 		plus, _ := c.endsOf(p)
-		if w := c.waysIn(p.Step.ID); w.out.leadsTo(c.tracer.point[plus.ID]) {
-			list = append(list, p)
-		}
-	}
-	return list
+		return !c.waysIn(p.Step.ID).out.leadsTo(c.tracer.point[plus.ID])
+	})
 }
 
 func (d *divider) add(l *loss) {

@@ -63,6 +63,8 @@ func newFrame(m *model.Model, c part.Corner, g part.Grade) *frame {
 		f.net.AddNode()
 	}
 	f.links = make([]link, 0, len(m.Wires)+len(f.lay.ties)+usualLinks*len(m.Devices))
+	f.net.Grow(cap(f.links))
+	f.device = make([]int32, 0, cap(f.links))
 	f.addWires()
 	f.addTies()
 	f.addDevices()
