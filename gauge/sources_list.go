@@ -13,7 +13,7 @@ var deviceSources = []Source{
 	{"fuse-series-class-t", "UL 248-15 class T: 20 kA", readSecond, Medium, "typical ratings"},
 	{"fuse-colors", "Color charts of blade fuses citing SAE J1284 and ISO 8820", readSecond, High, "tan and brown differ by one rating; a 35 A blade has no agreed color"},
 	{"fuse-colors-memory", "Color charts of cartridge fuses", memory, Medium, "same color, other rating than a blade"},
-	{"fuse-gates", "ISO 8820-3 (SAE J1284, J2077) opening times at 110, 135, 200 %", memory, Medium, "maxima agree with a quoted 10 A data sheet; the smaller printed minimum is held"},
+	{"fuse-gates", "ISO 8820-3 (SAE J1284, J2077) opening times at 110, 135, 200 %", readSecond, Medium, "135 and 200 % maxima read in a quoted 10 A data sheet; the rest, from memory, agrees; the smaller printed minimum is held"},
 	{"fuse-gates-fast", "ISO 8820-3 opening times at 160, 350, 600 %", memory, Low, "0.25 or 0.5 s printed at 350 %: the larger is held"},
 	{"fuse-gates-slow", "ISO 8820-3 type E, ISO 8820-4: time-lag opening times", memory, Low, ""},
 	{"fuse-gates-bolt", "ISO 8820-5 bolt-down opening times", memory, Low, "some sheets print 500 % for 600 %"},
@@ -49,7 +49,7 @@ var deviceSources = []Source{
 var practiceSources = []Source{
 	{"stated", "the draft itself", stated, High, ""},
 	{"drop-3", "ISO 10133: 3 % for vital loads", read, High, "taken for controllers, pumps and ignition"},
-	{"drop-10", "ISO 10133 and ABYC E-11: 10 % for other loads", memory, Medium, ""},
+	{"drop-10", "Fire-apparatus specification: 10 % of system volts for any circuit", read, High, "ISO 10133 and ABYC E-11, from memory, give the same 10 % for loads that are not critical"},
 	{"cfr-183-455-place", "33 CFR 183.455(b): within 7 in of the source, 40 in if sheathed", read, High, "a rule for boats; road drafts note it"},
 	{"cfr-183-455-rating", "33 CFR 183.455(c)(1): at most 150 % of table 5 below 50 V", read, High, ""},
 	{"cfr-183-460", "33 CFR 183.460(b): alternator output at most 120 % of rated current", memory, Medium, ""},
