@@ -144,7 +144,7 @@ func TestGeneratedDraftsAreSound(t *testing.T) {
 	for _, size := range []struct {
 		wires int
 		seeds uint64
-	}{{60, 3}, {150, 10}, {1000, 2}} {
+	}{{60, 3}, {150, 10}, {1000, 2}, {10000, 2}} {
 		for seed := range size.seeds {
 			text := generated(size.wires, seed)
 			require.Equal(t, text, generated(size.wires, seed), "the same seed, the same draft")
