@@ -100,6 +100,7 @@ func (p *figurePage) practice() {
 	for _, r := range profiles {
 		p.row(r.Source, r.Name, r.LoadOfFuse, r.ChooseAt, r.FuseOverWire, fmt.Sprintf("%.2f %%", 100*r.DropCritical), fmt.Sprintf("%.2f %%", 100*r.DropOther), fmt.Sprintf("%d / %d / %d (%s)", r.Dry.AWG, r.Wet.AWG, r.Alone.AWG, r.SizeSource), r.Ampacity, r.Area)
 	}
+	p.profileLimits()
 	p.placement()
 	p.table("What a meter may read", "Volts across a part under load, 12 V.", "part", "V", "note")
 	for _, m := range meterLimits {

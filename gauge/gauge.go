@@ -83,6 +83,9 @@ type Profile struct {
 
 	Ampacity AmpacityRule // rule-book of its ampacity
 	Area     AreaRule     // areas that its drop charts stand on
+	DropBy   DropRule     // how its charts reckon drop
+
+	InsulationC float64 // class temperature that its charts take, 0: that of the family
 }
 
 // Smallest is the smallest wire of a profile, by gauge and by nominal area.

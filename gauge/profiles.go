@@ -7,6 +7,11 @@ import "slices"
 // (source body-builder-metric).
 const bodyBuilderLoad = 0.7
 
+const (
+	trackLoad     = 1 / 1.5  // fuse at 150 % of the largest load (source fuse-load-150)
+	fireWireShare = 1 / 1.25 // wire carries 125 % of its protection (source fire-wire)
+)
+
 // profiles is in the order in which they are offered.
 var profiles = [...]Profile{
 	{
@@ -24,7 +29,7 @@ var profiles = [...]Profile{
 		FirstFuseM: FirstFuseM, SheathedM: SheathedFeedM, NearMust: true,
 		Dry: Smallest{18, 0.75}, Wet: Smallest{18, 0.75}, Alone: Smallest{16, 1},
 		SizeSource: "cfr-183-425-smallest", Source: "profile-boat",
-		Area: AreaAWG,
+		Area: AreaAWG, DropBy: DropChart, InsulationC: 105,
 	},
 	{
 		Name: "aircraft", Title: "Aircraft practice, conservative",
@@ -33,7 +38,7 @@ var profiles = [...]Profile{
 		FirstFuseM: FirstFuseM, SheathedM: FirstFuseM,
 		Dry: Smallest{SmallestDryAWG, 0.5}, Wet: Smallest{SmallestWetAWG, 0.75}, Alone: Smallest{SmallestWetAWG, 0.75},
 		SizeSource: "smallest-wire", Source: "profile-aircraft",
-		Ampacity: AmpacityAircraft, Area: AreaAWG,
+		Ampacity: AmpacityAircraft, Area: AreaAWG, InsulationC: 105,
 	},
 	{
 		Name: "body-builder", Title: "Truck body builder, strict metric table",
@@ -43,6 +48,22 @@ var profiles = [...]Profile{
 		Dry: Smallest{SmallestDryAWG, 0.5}, Wet: Smallest{SmallestWetAWG, 0.75}, Alone: Smallest{SmallestWetAWG, 0.75},
 		SizeSource: "smallest-wire", Source: "profile-body-builder",
 		Ampacity: AmpacityBodyBuilder,
+	},
+	{
+		Name: "fire", Title: "Fire apparatus",
+		LoadOfFuse: LoadOfFuse, ChooseAt: ChooseAt, FuseOverWire: fireWireShare,
+		DropCritical: DropCritical, DropOther: DropOther,
+		FirstFuseM: FirstFuseM, SheathedM: SheathedFeedM,
+		Dry: Smallest{SmallestDryAWG, 0.5}, Wet: Smallest{SmallestWetAWG, 0.75}, Alone: Smallest{SmallestWetAWG, 0.75},
+		SizeSource: "smallest-wire", Source: "profile-fire",
+	},
+	{
+		Name: "track", Title: "Track and race car",
+		LoadOfFuse: trackLoad, ChooseAt: trackLoad, FuseOverWire: 1,
+		DropCritical: DropCritical, DropOther: 0.05,
+		FirstFuseM: FirstFuseM, SheathedM: FirstFuseM, NearMust: true,
+		Dry: Smallest{SmallestDryAWG, 0.5}, Wet: Smallest{SmallestWetAWG, 0.75}, Alone: Smallest{SmallestWetAWG, 0.75},
+		SizeSource: "smallest-wire", Source: "profile-track",
 	},
 	{
 		Name: "thin-wall", Title: "Road vehicle, thin-wall cable at a rise of 40 K",

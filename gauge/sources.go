@@ -19,7 +19,7 @@ const (
 var byKey = sortedSources()
 
 func sortedSources() []Source {
-	out := slices.Concat(networkSources, conductorSources, deviceSources, practiceSources, usualSources, protectionSources, electricSources, buildSources)
+	out := slices.Concat(networkSources, conductorSources, deviceSources, practiceSources, usualSources, protectionSources, electricSources, buildSources, profileSources)
 	slices.SortFunc(out, func(a, b Source) int { return cmp.Compare(a.Key, b.Key) })
 	return out
 }
