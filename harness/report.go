@@ -1,7 +1,7 @@
 package harness
 
 import (
-	"math"
+	"strconv"
 
 	"legwork/harness/check"
 	"legwork/harness/diag"
@@ -84,8 +84,8 @@ func (r *Result) Report() Report {
 	for _, w := range r.Sizes.Wires {
 		out.Wires = append(out.Wires, WireLine{
 			Number: w.Wire.Number, From: w.Wire.From.Shown, To: w.Wire.To.Shown,
-			Size: w.Conductor.Size.Name, AreaMM2: round(w.Conductor.Size.AreaMM2, 1e-4), LengthM: round(w.Conductor.LengthM, 1e-4),
-			MaxCurrentA: round(w.DesignA, 1e-6), DropV: round(w.DropV, 1e-6),
+			Size: w.Conductor.Size.Name, AreaMM2: round(w.Conductor.Size.AreaMM2, 4), LengthM: round(w.Conductor.LengthM, 4),
+			MaxCurrentA: round(w.DesignA, 6), DropV: round(w.DropV, 6),
 		})
 	}
 	for _, s := range r.Sizes.Usual.States {
@@ -114,13 +114,18 @@ func (r *Result) stepLine(s *solve.State) StepLine {
 			line.Floating[t.Shown] = reading.Reason
 			continue
 		}
-		v := round(reading.Volts, 1e-9)
+		v := round(reading.Volts, 9)
 		line.Terminals[t.Shown] = &v
 	}
 	return line
 }
 
-// round takes a number to a multiple of a step, and never gives -0.
-func round(v, step float64) float64 {
-	return math.Round(v/step)*step + 0
+// round keeps a number of digits after the point, as they will be printed, and
+// never gives -0.
+func round(v float64, digits int) float64 {
+	r, err := strconv.ParseFloat(strconv.FormatFloat(v, 'f', digits, 64), 64)
+	if err != nil || r == 0 {
+		return 0
+	}
+	return r
 }

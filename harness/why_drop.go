@@ -105,7 +105,7 @@ func (r *Result) shares(p size.Path) Group {
 		})
 	}
 	g.Steps = append(g.Steps,
-		gauge.Step{Text: "fuses, contacts and bolted joints on the way", Equation: "loss - sum of the wires", Value: round(p.DropV-wires, 1e-9), Unit: "V"},
+		gauge.Step{Text: "fuses, contacts and bolted joints on the way", Equation: "loss - sum of the wires", Value: round(p.DropV-wires, 9), Unit: "V"},
 		gauge.Step{Text: lossLaw.Text, Equation: lossLaw.Equation, Value: p.DropV, Unit: "V", Source: lossLaw.Source})
 	return g
 }
