@@ -66,6 +66,11 @@ var chartMiss = map[[2]int]int{
 	{30, 25}: 6, {30, 70}: 1, {30, 80}: 1, {30, 100}: 0, {50, 80}: -1, {50, 90}: -2,
 }
 
+// chart10 holds the first row of its 12 V, 10 % chart, drop alone.
+var chart10 = [...][3]int{
+	{10, 5, 18}, {10, 10, 18}, {10, 20, 16}, {10, 25, 16}, {10, 40, 14}, {10, 50, 12}, {10, 70, 10}, {10, 80, 10}, {10, 100, 10},
+}
+
 func chartValues() []outside {
 	var out []outside
 	for _, cell := range chart3 {
@@ -82,9 +87,7 @@ func chartValues() []outside {
 		}
 		out = append(out, outside{name, source, got, want, 0, true})
 	}
-	for _, cell := range [][3]int{
-		{10, 5, 18}, {10, 10, 18}, {10, 20, 16}, {10, 25, 16}, {10, 40, 14}, {10, 50, 12}, {10, 70, 10}, {10, 80, 10}, {10, 100, 10},
-	} {
+	for _, cell := range chart10 {
 		out = append(out, outside{
 			fmt.Sprintf("chart 10 %% %d ft %d A", cell[0], cell[1]), "published 12 V 10 % wire chart, drop alone",
 			chartPick(cell[0], cell[1], 1.2), float64(cell[2]), 0, true,
