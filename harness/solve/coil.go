@@ -14,6 +14,9 @@ func (p *play) temper(r int) {
 	if st.Kind == part.AliveState {
 		return
 	}
+	if p.cooled() {
+		p.riseC[r] = 0
+	}
 	s.coilC = st.AmbientC + p.riseC[r]
 	if p.f.corner == part.ColdStart {
 		s.coilC = gauge.ColdC
@@ -45,6 +48,13 @@ func (p *play) warm(s *State) {
 			p.riseC[r] = max(p.riseC[r], gauge.CoilRiseC(math.Abs(s.Relay[r].Volts)*k))
 		}
 	}
+}
+
+// cooled reports whether the step is one of rest: key off, engine still, for
+// as long as it takes.
+func (p *play) cooled() bool {
+	s := &p.f.model.Steps[p.step]
+	return s.Key == "off" && s.Engine == part.Still
 }
 
 // long reports whether a step lasts long enough to warm a coil: longer than

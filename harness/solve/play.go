@@ -13,9 +13,12 @@ import (
 type play struct {
 	f   *frame
 	net *circuit.Solver
-	now circuit.Solution
+	now *circuit.Solution
 
-	closed []bool    // by link: what the solver has
+	kept   answers
+	at     *answer   // the one that now belongs to
+	closed []bool    // by link: as in now
+	has    []bool    // by link: what the solver has
 	ohm    []float64 // by wire: what the solver has
 	dirty  bool      // something changed since the last solve
 	passes int
@@ -65,13 +68,13 @@ type tally struct {
 func newPlay(f *frame) *play {
 	n := len(f.relays)
 	p := &play{
-		f: f, net: circuit.NewSolver(f.net), closed: make([]bool, len(f.links)), ohm: make([]float64, len(f.model.Wires)),
+		f: f, net: circuit.NewSolver(f.net), closed: make([]bool, len(f.links)), has: make([]bool, len(f.links)), ohm: make([]float64, len(f.model.Wires)),
 		on: make([]bool, n), lost: make([]bool, n), given: make([]bool, len(f.outs)), riseC: make([]float64, n),
 		due: make([]float64, n), seen: make([]tally, n), frozen: make([]bool, n), reasons: reasons{at: map[string]int32{}, open: map[int32]int32{}},
 		start: memory{on: make([]bool, n), given: make([]bool, len(f.outs))},
 	}
 	for i := range p.closed {
-		p.closed[i] = true
+		p.closed[i], p.has[i] = true, true
 	}
 	p.scratch.init(f)
 	return p
@@ -79,6 +82,7 @@ func newPlay(f *frame) *play {
 
 // history plays all steps from rest.
 func (p *play) history(ctx context.Context, c Case) (*History, error) {
+	p.kept.forget()
 	h := &History{Case: c, Model: p.f.model, Relays: p.f.relays, States: make([]*State, 0, len(p.f.model.Steps))}
 	clear(p.on)
 	clear(p.given)
@@ -147,24 +151,41 @@ func (p *play) rewind() {
 	}
 }
 
-// solve finds the volts, unless nothing has changed since the last time.
+// solve finds the volts, unless nothing has changed since the last time or
+// the same links were closed before in this run.
 func (p *play) solve(ctx context.Context) error {
 	if !p.dirty {
 		return nil
 	}
 	for _, i := range p.f.moving {
 		l := &p.f.links[i]
-		on := l.branch != noBranch && p.conducts(l)
-		if on != p.closed[i] && l.branch != noBranch {
-			p.closed[i] = on
-			p.net.SetOn(l.branch, on)
+		p.closed[i] = l.branch != noBranch && p.conducts(l)
+	}
+	p.note()
+	a := p.kept.find()
+	if a == nil {
+		a = p.kept.room()
+		if err := p.solveInto(ctx, a); err != nil {
+			return err
 		}
 	}
-	if err := p.net.SolveInto(ctx, &p.now); err != nil {
+	p.at, p.now, p.dirty = a, &a.sol, false
+	p.passes += p.now.Passes
+	return nil
+}
+
+// solveInto has the solver find a solution that is not known yet.
+func (p *play) solveInto(ctx context.Context, a *answer) error {
+	for _, i := range p.f.moving {
+		if l := &p.f.links[i]; p.closed[i] != p.has[i] && l.branch != noBranch {
+			p.has[i] = p.closed[i]
+			p.net.SetOn(l.branch, p.closed[i])
+		}
+	}
+	if err := p.net.SolveInto(ctx, &a.sol); err != nil {
 		return err
 	}
-	p.dirty = false
-	p.passes += p.now.Passes
+	a.key = append(a.key[:0], p.kept.key...)
 	return nil
 }
 

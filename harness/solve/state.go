@@ -11,10 +11,40 @@ import (
 // maxResidualA is the largest node-law error of a sound solution.
 const maxResidualA = 1e-6
 
-// read makes the state of the step out of the solution at hand.
+// read makes the state of the step out of the solution at hand. What was read
+// out of the same solution in an earlier step is shared with it.
 func (p *play) read() *State {
-	f, now := p.f, &p.now
+	f, now := p.f, p.now
 	s := &State{Step: &f.model.Steps[p.step], Residual: now.Residual, Met: now.Met, Passes: p.passes}
+	p.at.pinned = true
+	if p.at.read == nil {
+		p.readTerminals(s)
+		p.readMeters(s)
+		p.at.read = s
+	} else {
+		s.take(p.at.read)
+	}
+	p.readRelays(s)
+	for _, b := range now.Collapsed {
+		if d := f.device[b]; d >= 0 {
+			s.Collapsed = append(s.Collapsed, f.model.Devices[d].Name)
+		}
+	}
+	s.Cycles, s.Races = p.cycles, p.races
+	for _, c := range p.cycles {
+		s.Chatter = merge(s.Chatter, c.Relays)
+	}
+	return s
+}
+
+// take shares the figures of a step with the same solution; nobody writes them.
+func (s *State) take(o *State) {
+	s.Volts, s.why, s.reasons, s.WireA = o.Volts, o.why, o.reasons, o.WireA
+	s.DrawA, s.FuseA, s.ContactA, s.OutputA, s.SupplyA = o.DrawA, o.FuseA, o.ContactA, o.OutputA, o.SupplyA
+}
+
+func (p *play) readTerminals(s *State) {
+	f := p.f
 	s.Volts = make([]float64, len(f.model.Terminals))
 	floating := false
 	for i, n := range f.lay.node {
@@ -30,18 +60,6 @@ func (p *play) read() *State {
 	for i := range s.WireA {
 		s.WireA[i] = p.amps(int32(i))
 	}
-	p.readMeters(s)
-	p.readRelays(s)
-	for _, b := range now.Collapsed {
-		if d := f.device[b]; d >= 0 {
-			s.Collapsed = append(s.Collapsed, f.model.Devices[d].Name)
-		}
-	}
-	s.Cycles, s.Races = p.cycles, p.races
-	for _, c := range p.cycles {
-		s.Chatter = merge(s.Chatter, c.Relays)
-	}
-	return s
 }
 
 // amps is the current of a link from its first end to its second.
