@@ -39,9 +39,13 @@ wire 2  F1.2  P1.1  14AWG  4ft
 	Run: func(p *Pass) {
 		p.failing(gauge.FloorProtection, func(w size.Wire, l gauge.Limit) {
 			g := p.Sizes.Guards[w.Wire.ID]
+			is := "is rated"
+			if g.Fuse == nil {
+				is = "gives, and no fuse holds it to less than,"
+			}
 			f := diag.Finding{
 				At: sizeSpan(w),
-				Msg: fmt.Sprintf("%s is rated %s but wire %s (%s) carries at most %s", w.Judgement.Case.FuseName,
+				Msg: fmt.Sprintf("%s %s %s but wire %s (%s) carries at most %s", w.Judgement.Case.FuseName, is,
 					quantity.Text(l.Asked, quantity.Current), w.Wire.Number, w.Conductor.Size.Name, quantity.Text(l.Got, quantity.Current)),
 				Detail: "Fit a smaller fuse or a thicker wire, or give the wire a fuse of its own where it begins.",
 				Values: []diag.Value{{Name: "rating", Got: l.Asked, Limit: l.Got, Unit: "A", Bound: diag.AtMost}},

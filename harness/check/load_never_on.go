@@ -19,8 +19,8 @@ var _ = define(Rule{
 	Why: "Wires and fuses are sized from the currents of the steps. A load that is never on in any of them leaves its wires sized for nothing, " +
 		"and nobody has looked at its drop. Say when its switch is closed or its output is on, or add a step in which it works.",
 	Equation: "in at least one step the load draws a fifth of its current or more",
-	Misses:   "Loads that are on together in the vehicle but never in the same step.",
-	Needs:    States,
+	Misses:   "Anything while another rule reports a fault, which may be why a load is never on. Loads that are on together in the vehicle but never in the same step.",
+	Needs:    Sound,
 	Bad: `battery G1  cca 540A  grounds-to frame
 fuse    F1  10A  from G1 6in
 switch  S1  open

@@ -1,7 +1,9 @@
 package check
 
 import (
+	"cmp"
 	"context"
+	"slices"
 
 	"legwork/gauge"
 	"legwork/harness/diag"
@@ -56,7 +58,7 @@ func Run(ctx context.Context, p *Pass) (diag.List, []Skip, error) {
 
 func run(ctx context.Context, p *Pass, list []*Rule) (diag.List, []Skip, error) {
 	var skipped []Skip
-	for _, r := range list {
+	for _, r := range soundLast(list) {
 		if err := ctx.Err(); err != nil {
 			return nil, nil, err
 		}
@@ -74,6 +76,15 @@ func run(ctx context.Context, p *Pass, list []*Rule) (diag.List, []Skip, error) 
 	return p.found, skipped, nil
 }
 
+// soundLast puts the rules that need a harness without faults behind the others.
+func soundLast(list []*Rule) []*Rule {
+	out := slices.Clone(list)
+	slices.SortStableFunc(out, func(a, b *Rule) int {
+		return cmp.Compare(a.Needs/Sound, b.Needs/Sound)
+	})
+	return out
+}
+
 // lacks says what is missing for a rule with these needs, "" if nothing is.
 func (p *Pass) lacks(n Needs) string {
 	if n >= Lengths && p.Routes == nil {
@@ -85,12 +96,13 @@ func (p *Pass) lacks(n Needs) string {
 	if p.Sizes == nil || p.Sizes.Hot == nil {
 		return "no states: the network could not be solved"
 	}
-	for _, s := range p.Sizes.Hot.States {
-		if s.Skipped == "" {
-			return ""
-		}
+	if len(states(p.Sizes.Hot)) == 0 {
+		return "no states: " + p.Sizes.Hot.States[0].Skipped
 	}
-	return "no states: " + p.Sizes.Hot.States[0].Skipped
+	if n >= Sound && p.found.Worst() >= diag.Fault {
+		return "what it would tell may come from the faults above; mend them first"
+	}
+	return ""
 }
 
 // states gives the solved steps of a history, in order.

@@ -39,6 +39,9 @@ const (
 	Lengths
 	// States needs sizes and the solved steps.
 	States
+	// Sound needs States, and a harness in which no other rule found a fault:
+	// it tells of what a fault elsewhere would bring about as well.
+	Sound
 )
 
 // Rule is one thing that legwork looks for.

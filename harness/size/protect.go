@@ -97,7 +97,7 @@ func deviceLinks(d *model.Device, rated func(*model.Device, int) float64, free l
 func widest(m *model.Model, g [][]link) []Guard {
 	best := make([]Guard, len(m.Terminals))
 	done := make([]bool, len(m.Terminals))
-	var q queue[wideAt]
+	var q queue[guardAt]
 	for _, d := range m.Devices {
 		for _, s := range d.Supplies() {
 			t := d.Terminal(s.Plus)
@@ -110,7 +110,7 @@ func widest(m *model.Model, g [][]link) []Guard {
 			}
 			if start.RatedA > best[t.ID].RatedA {
 				best[t.ID] = start
-				q.push(wideAt{start.RatedA, t.ID})
+				q.push(guardAt{wideAt{start.RatedA, t.ID}, false})
 			}
 		}
 	}
@@ -125,13 +125,33 @@ func widest(m *model.Model, g [][]link) []Guard {
 			if l.fuse != nil && l.ratedA <= next.RatedA { // of two alike the later one is nearer to the wire
 				next.RatedA, next.Fuse, next.Index = l.ratedA, l.fuse, l.index
 			}
-			if next.RatedA > best[l.to].RatedA {
+			if next.wider(best[l.to]) && !done[l.to] {
 				best[l.to] = next
-				q.push(wideAt{next.RatedA, l.to})
+				q.push(guardAt{wideAt{next.RatedA, l.to}, next.Fuse != nil})
 			}
 		}
 	}
 	return best
+}
+
+// wider reports whether more can come by one way than by another. Of two that
+// let the same through, the one with a fuse counts: a fuse is the better known.
+func (g Guard) wider(o Guard) bool {
+	return g.RatedA > o.RatedA || g.RatedA == o.RatedA && g.Fuse != nil && o.Fuse == nil
+}
+
+// guardAt is a point with the guard of the worst way to it.
+type guardAt struct {
+	wideAt
+	fused bool
+}
+
+// before puts the widest first; equal widths go by fuse, then by ID.
+func (a guardAt) before(b guardAt) bool {
+	if a.width == b.width && a.fused != b.fused {
+		return a.fused
+	}
+	return a.wideAt.before(b.wideAt)
 }
 
 // wideAt is a point with the width of the best way to it.
