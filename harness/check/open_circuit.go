@@ -14,6 +14,7 @@ type leading uint8
 const (
 	toUse leading = 1 << iota // something that uses current, or senses
 	toFuse
+	toMachine // a starter, an alternator, another battery
 )
 
 // starterShare is the share of a starter's current from which a wire counts
@@ -138,7 +139,9 @@ func own(t *model.Terminal) leading {
 	switch {
 	case protects(t):
 		return toFuse
-	case t.Device.Kind.Joins || isSupply(t) || takesStart(t) || passesOn(t):
+	case isSupply(t) || takesStart(t):
+		return toMachine
+	case t.Device.Kind.Joins || passesOn(t):
 		return 0
 	}
 	return toUse

@@ -43,7 +43,7 @@ func unprotectedWire(p *Pass) {
 		}
 		far := open.farEnd(w.Wire)
 		switch {
-		case open.leads[far.ID]&toUse != 0:
+		case open.leads[far.ID]&toUse != 0, open.leads[far.ID] == 0: // to a load, or to nothing at all
 			g := p.Sizes.Guards[w.Wire.ID]
 			p.Report(diag.Finding{
 				At:     w.Wire.At,
