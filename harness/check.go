@@ -64,7 +64,7 @@ func (d *Draft) Check(ctx context.Context, o Options) (*Result, error) {
 	all = append(all, r.Routes.Findings...)
 	all = append(all, r.Sizes.Findings...)
 	all = append(all, found...)
-	r.Findings, r.Accepted = check.Settle(d.Model, all)
+	r.Findings, r.Accepted = check.Settle(d.Model, all, skipped)
 	r.Skipped = skipped
 	r.Ran = ran(skipped)
 	return r, nil

@@ -2,6 +2,7 @@ package check
 
 import (
 	"fmt"
+	"slices"
 
 	"legwork/harness/diag"
 	"legwork/harness/draft"
@@ -15,9 +16,9 @@ type Accepted struct {
 }
 
 // Settle parts findings into open ones and accepted ones. An accept that
-// names no rule is a fault; one that matches nothing is a note: it may hide
-// the next fault of its kind.
-func Settle(m *model.Model, found diag.List) (open diag.List, accepted []Accepted) {
+// names no rule is a fault; one that matches nothing is a note, unless its
+// rule could not run: it may hide the next fault of its kind.
+func Settle(m *model.Model, found diag.List, skipped []Skip) (open diag.List, accepted []Accepted) {
 	used := make([]bool, len(m.Accepts))
 	for _, f := range found {
 		if i := covering(m.Accepts, f); i >= 0 {
@@ -28,7 +29,8 @@ func Settle(m *model.Model, found diag.List) (open diag.List, accepted []Accepte
 		open.Add(f)
 	}
 	for i, a := range m.Accepts {
-		if !used[i] {
+		waits := slices.ContainsFunc(skipped, func(s Skip) bool { return s.Rule == a.Rule })
+		if !used[i] && !waits {
 			open.Add(stale(a))
 		}
 	}
@@ -43,7 +45,7 @@ func covering(accepts []*model.Accept, f diag.Finding) int {
 		return -1
 	}
 	for i, a := range accepts {
-		if a.Rule == f.Rule && (a.Scope == nil || within(a.Scope, f.At.Line)) {
+		if a.Rule == f.Rule && (a.Scope == nil || a.Scope.At.File == f.At.File && within(a.Scope, f.At.Line)) {
 			return i
 		}
 	}
