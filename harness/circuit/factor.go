@@ -23,12 +23,18 @@ func newFactor(p *pattern) *factor {
 	}
 }
 
+// eliminateStill works on the unknowns that no bent law reaches: what comes of
+// them holds for every pass.
+func (f *factor) eliminateStill() bool { return f.eliminate(0, f.still, f.pair) }
+
+// eliminateRest works on all others.
+func (f *factor) eliminateRest() bool { return f.eliminate(f.still, f.n, f.pair[f.stillPairs:]) }
+
 // eliminate works on what has been stamped into link and ref. It is false if a
 // pivot is negative, which only negative conductances can bring about: then the
 // network is past the point where it can settle.
-func (f *factor) eliminate() bool {
-	pair := f.pair
-	for k := range f.n {
+func (f *factor) eliminate(from, to int, pair []int32) bool {
+	for k := from; k < to; k++ {
 		lo, hi := f.ptr[k], f.ptr[k+1]
 		near, link, share := f.row[lo:hi], f.link[lo:hi], f.share[lo:hi]
 		toRef := f.ref[k]
@@ -99,20 +105,24 @@ func allZero(list []float64) bool {
 	return true
 }
 
-// solve turns the currents injected at each unknown (amperes) into voltages, in
-// place. A floating part is measured from its own last node, which is put at 0.
-// x has n+1 places; the last is the reference and becomes 0.
-func (f *factor) solve(x []float64) {
+// gather hands the currents injected at some unknowns (amperes) on to those
+// that they meet. The reference is the last of the n+1 places of x.
+func (f *factor) gather(x []float64, from, to int) {
 	ptr, row, share := f.ptr, f.row, f.share
-	for k := range f.n {
+	for k := from; k < to; k++ {
 		if v := x[k]; v != 0 {
 			for p := ptr[k]; p < ptr[k+1]; p++ {
 				x[row[p]] += share[p] * v
 			}
 		}
 	}
-	x[f.n] = 0
-	for k := f.n - 1; k >= 0; k-- {
+}
+
+// spread turns gathered currents into voltages, given those of all later
+// unknowns. A floating part is measured from its own last node, which is put at 0.
+func (f *factor) spread(x []float64, from, to int) {
+	ptr, row, share := f.ptr, f.row, f.share
+	for k := to - 1; k >= from; k-- {
 		v := x[k] * f.perTotal[k]
 		for p := ptr[k]; p < ptr[k+1]; p++ {
 			v += share[p] * x[row[p]]

@@ -102,6 +102,6 @@ func TestHubs(t *testing.T) {
 			edges = append(edges, [2]int32{i, 1})
 		}
 	}
-	p, _ := newPattern(legs, edges)
+	p, _ := newPattern(legs, edges, make([]bool, legs))
 	require.Less(t, len(p.row), 2*legs)
 }

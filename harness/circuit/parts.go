@@ -2,20 +2,18 @@ package circuit
 
 // findParts numbers what hangs together through branches that are on: 0 is what
 // is tied to the reference, then 1, 2, ... in the order of the lowest node. A
-// regulator ties nothing together, for it has no conductance. The list is made
-// anew each time, because solutions keep it.
+// regulator ties nothing together, for it has no conductance.
 func (s *Solver) findParts() {
 	if s.sets == nil {
-		s.sets = make(forest, s.f.n+1)
+		s.sets, s.part = make(forest, s.f.n+1), make([]int32, s.f.n+1)
 	}
 	f := s.sets
 	f.scatter()
 	for b, e := range s.ends {
-		if !s.open[b] && s.laws[b].Kind != Regulator {
+		if !s.open[b] && (s.index[b] < 0 || s.laws[b].Kind != Regulator) {
 			f.unite(e[0], e[1])
 		}
 	}
-	s.part = make([]int32, s.f.n+1)
 	for i := range s.part {
 		s.part[i] = -1
 	}

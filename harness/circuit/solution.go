@@ -75,7 +75,8 @@ func (s *Solver) SolveInto(ctx context.Context, sol *Solution) error {
 
 // fill writes the answer out and judges it by the true laws.
 func (s *Solver) fill(sol *Solution) {
-	sol.at, sol.part = s.at, s.part
+	s.complete()
+	sol.at, sol.part = s.at, append(sol.part[:0], s.part...)
 	sol.volts = append(sol.volts[:0], s.x...)
 	sol.amps = append(sol.amps[:0], s.gain...)
 	sol.modes = sol.modes[:0]

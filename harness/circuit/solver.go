@@ -11,22 +11,23 @@ type Solver struct {
 	place []int32 // where each branch is stamped
 	laws  []Law
 	open  []bool
-	gain  []float64 // conductance of the straight branches, 0 for others
+	gain  []float64 // conductance of the straight branches when on, 0 for others
 	emf   []float64
 	bents []bent
 	index []int32 // of a branch among bents or regulators, else -1
 	gov   governor
 	f     *factor
 
-	baseLink, baseRef, baseIn []float64 // stamps of the straight branches
-	x                         []float64 // voltages of the pass at hand; x[n] is the reference
+	baseLink, baseRef         []float64 // of the unknowns that are not still: what straight branches leave there
+	baseIn                    []float64 // the currents that they push in, gathered over the still unknowns
+	x                         []float64 // voltages of the pass at hand, still unknowns left out; x[n] is the reference
 	part                      []int32   // of each unknown: 0 tied to the reference, else which floating part
 	sets                      forest    // room for finding them
 	load                      trail
 	guests                    []guest
 	excess, scale             []float64
+	fresh                     []Branch // whose laws are new
 	stale, switched, rekinded bool
-	unchecked                 bool // some law is new since the laws were last found sound
 
 	passes, shedding int
 	unsettled        bool
@@ -41,7 +42,7 @@ func NewSolver(n *Net) *Solver {
 	s := &Solver{
 		err: n.firstErr, nodes: n.nodes, laws: append([]Law(nil), n.laws...),
 		open: make([]bool, len(n.laws)), gain: make([]float64, len(n.laws)), emf: make([]float64, len(n.laws)),
-		index: make([]int32, len(n.laws)), stale: true, switched: true, rekinded: true, unchecked: true,
+		index: make([]int32, len(n.laws)), stale: true, switched: true, rekinded: true,
 	}
 	points, at := mergeJoined(n)
 	edges := make([][2]int32, 0, len(n.ends))
@@ -52,7 +53,7 @@ func NewSolver(n *Net) *Solver {
 			edges = append(edges, [2]int32{at[e[0]] - 1, at[e[1]] - 1})
 		}
 	}
-	p, unknown := newPattern(points-1, edges)
+	p, unknown := newPattern(points-1, edges, bentPoints(n, at, points))
 	s.renumber(at, unknown)
 	s.f = newFactor(p)
 	s.allot(p)
@@ -78,6 +79,24 @@ func mergeJoined(n *Net) (points int, at []int32) {
 	return points, at
 }
 
+// bentPoints marks the points, the reference left out, that matter to laws
+// whose lines change from pass to pass.
+func bentPoints(n *Net, at []int32, points int) []bool {
+	bent := make([]bool, points) // the reference first
+	for b, l := range n.laws {
+		switch l.Kind {
+		case Resistor, Source:
+			continue
+		case Regulator:
+			if n.has(l.SenseA) && n.has(l.SenseB) {
+				bent[at[l.SenseA]], bent[at[l.SenseB]] = true, true
+			}
+		}
+		bent[at[n.ends[b][0]]], bent[at[n.ends[b][1]]] = true, true
+	}
+	return bent[1:]
+}
+
 // renumber turns points into unknowns; the reference becomes the last one.
 func (s *Solver) renumber(at, unknown []int32) {
 	move := func(point int32) int32 {
@@ -96,7 +115,6 @@ func (s *Solver) renumber(at, unknown []int32) {
 }
 
 func (s *Solver) allot(p *pattern) {
-	s.baseLink, s.baseRef = make([]float64, len(p.row)), make([]float64, p.n)
 	s.baseIn, s.x = make([]float64, p.n+1), make([]float64, p.n+1)
 	s.excess, s.scale = make([]float64, p.n+1), make([]float64, p.n+1)
 	s.place = make([]int32, len(s.ends))
@@ -123,7 +141,8 @@ func (s *Solver) SetLaw(b Branch, law Law) {
 		s.rekinded, s.switched = true, true
 	}
 	s.laws[b] = law
-	s.stale, s.unchecked = true, true
+	s.fresh = append(s.fresh, b)
+	s.stale = true
 }
 
 // SetOn switches branch b on or off; all are on at first. Off is an ideal open,

@@ -8,33 +8,56 @@ func (s *Solver) prepare() error {
 	if !s.stale {
 		return nil
 	}
-	if err := s.check(); err != nil {
-		return err
-	}
 	if s.rekinded {
 		s.sortByKind()
+	}
+	if err := s.renew(); err != nil {
+		return err
 	}
 	if s.switched {
 		s.findParts()
 	}
 	s.stampStraight()
-	s.stampBent()
+	s.switchBent()
 	s.stale, s.switched, s.rekinded = false, false, false
 	return nil
 }
 
-// check looks at the laws once after each change of one; switching changes none.
-func (s *Solver) check() error {
-	if !s.unchecked {
-		return nil
-	}
-	for b := range s.laws {
-		if err := s.laws[b].check(Branch(b), s.nodes); err != nil {
+// renew takes over the laws that are new, if they are sound.
+func (s *Solver) renew() error {
+	for _, b := range s.fresh {
+		if err := s.laws[b].check(b, s.nodes); err != nil {
 			return err
 		}
 	}
-	s.unchecked = false
+	for _, b := range s.fresh {
+		s.take(b)
+	}
+	s.fresh = s.fresh[:0]
+	s.gov.rank()
 	return nil
+}
+
+func (s *Solver) take(b Branch) {
+	l := s.laws[b]
+	s.gain[b], s.emf[b] = 0, 0
+	switch l.Kind {
+	case Resistor:
+		s.gain[b] = l.conductance()
+	case Source:
+		s.gain[b], s.emf[b] = l.conductance(), l.Volt
+	case Regulator:
+		r := &s.gov.regs[s.index[b]]
+		r.volt, r.amp = l.Volt, l.Amp
+		r.sa, r.sz = s.at[l.SenseA], s.at[l.SenseB]
+		for _, u := range [...]int32{r.a, r.z, r.sa, r.sz} {
+			s.f.touch(u)
+		}
+	default:
+		e := &s.bents[s.index[b]]
+		e.setLaw(l)
+		s.f.touch(min(e.a, e.z))
+	}
 }
 
 // sortByKind lists the branches that need more than one stamp.
@@ -54,27 +77,33 @@ func (s *Solver) sortByKind() {
 		}
 	}
 	s.gov.allot()
+	s.fresh = s.fresh[:0]
+	for b := range s.laws {
+		s.fresh = append(s.fresh, Branch(b))
+	}
 }
 
+// stampStraight lays the straight branches and eliminates the unknowns that no
+// bent one reaches: that much is the same in every pass.
 func (s *Solver) stampStraight() {
-	clear(s.baseLink)
-	clear(s.baseRef)
+	f := s.f
+	clear(f.link)
+	clear(f.ref)
 	clear(s.baseIn)
-	for b := range s.laws {
-		s.gain[b], s.emf[b] = 0, 0
-		if s.open[b] || s.index[b] >= 0 {
+	for b, g := range s.gain {
+		if g == 0 || s.open[b] {
 			continue
 		}
-		l := &s.laws[b]
-		g := l.conductance()
-		s.gain[b] = g
-		stamp(s.baseLink, s.baseRef, s.place[b], g)
-		if l.Kind == Source {
-			s.emf[b] = l.Volt
-			s.baseIn[s.ends[b][0]] += g * l.Volt
-			s.baseIn[s.ends[b][1]] -= g * l.Volt
+		stamp(f.link, f.ref, s.place[b], g)
+		if e := s.emf[b]; e != 0 {
+			s.baseIn[s.ends[b][0]] += g * e
+			s.baseIn[s.ends[b][1]] -= g * e
 		}
 	}
+	f.eliminateStill() // never past settling: straight conductances are positive
+	f.gather(s.baseIn, 0, f.still)
+	s.baseLink = append(s.baseLink[:0], f.link[f.ptr[f.still]:]...)
+	s.baseRef = append(s.baseRef[:0], f.ref[f.still:]...)
 }
 
 func stamp(link, ref []float64, place int32, g float64) {
@@ -86,51 +115,63 @@ func stamp(link, ref []float64, place int32, g float64) {
 	}
 }
 
-func (s *Solver) stampBent() {
+func (s *Solver) switchBent() {
 	for i := range s.bents {
 		e := &s.bents[i]
-		e.setLaw(s.laws[e.b])
 		e.open = s.open[e.b]
 	}
 	for i := range s.gov.regs {
 		r := &s.gov.regs[i]
-		l := s.laws[r.b]
-		r.volt, r.amp = l.Volt, l.Amp
-		r.sa, r.sz = s.at[l.SenseA], s.at[l.SenseB]
 		r.able = !s.open[r.b] && r.a != r.z && s.part[r.a] == s.part[r.z] && s.part[r.sa] == s.part[r.sz]
 	}
-	s.gov.rank()
 }
 
 // pass eliminates the network with the lines as they lie and finds its
 // voltages, regulators included. It is false if there is no stable answer.
 func (s *Solver) pass() bool {
 	s.passes++
-	copy(s.f.link, s.baseLink)
-	copy(s.f.ref, s.baseRef)
+	f := s.f
+	copy(f.link[f.ptr[f.still]:], s.baseLink)
+	copy(f.ref[f.still:], s.baseRef)
 	for i := range s.bents {
 		e := &s.bents[i]
-		stamp(s.f.link, s.f.ref, e.place, e.g)
+		stamp(f.link, f.ref, e.place, e.g)
 	}
-	if !s.f.eliminate() {
+	if !f.eliminateRest() {
 		return false
 	}
 	s.inject()
-	s.f.solve(s.x)
-	s.unsettled = !s.gov.act(s.f, s.x)
+	s.findVolts()
+	s.unsettled = !s.gov.act(f, s.x)
 	s.push()
 	return true
 }
 
 // inject sets x to the currents pushed into each unknown, regulators left out.
 func (s *Solver) inject() {
-	copy(s.x, s.baseIn)
+	still := s.f.still
+	copy(s.x[still:], s.baseIn[still:])
 	for i := range s.bents {
 		if e := &s.bents[i]; e.s != 0 {
 			s.x[e.a] += e.s
 			s.x[e.z] -= e.s
 		}
 	}
+}
+
+// findVolts turns the currents in x into voltages, still unknowns left out.
+func (s *Solver) findVolts() {
+	f := s.f
+	f.gather(s.x, f.still, f.n)
+	s.x[f.n] = 0
+	f.spread(s.x, f.still, f.n)
+}
+
+// complete finds the voltages of the still unknowns as well.
+func (s *Solver) complete() {
+	f := s.f
+	copy(s.x[:f.still], s.baseIn[:f.still])
+	f.spread(s.x, 0, f.still)
 }
 
 // push solves again with what the regulators push, if they push at all.
@@ -148,7 +189,7 @@ func (s *Solver) push() {
 		s.x[r.a] += r.pushed
 		s.x[r.z] -= r.pushed
 	}
-	s.f.solve(s.x)
+	s.findVolts()
 }
 
 // sharpen takes away what rounding left between senses and set points.
