@@ -47,7 +47,7 @@ func NewAsk(loadA float64, l OneWayM, p Profile) Ask {
 func RatedFamily(tempC float64) Family {
 	return Family{
 		Name: fmt.Sprintf("%g C", tempC), Title: "insulation by its class temperature",
-		TempC: tempC, ShortC: max(finalPVC, tempC), Source: "stated",
+		TempC: tempC, ShortC: max(finalPVC, tempC), Source: "asked",
 	}
 }
 
@@ -89,6 +89,9 @@ func (r AskRange) Has(v float64) bool { return v >= r.Least && v <= r.Most }
 
 // String gives the range in words: from 5 to 60 V.
 func (r AskRange) String() string {
+	if r.Unit == "m" {
+		return fmt.Sprintf("from %g to %g m (%.3g to %.3g ft)", r.Least, r.Most, r.Least/MeterPerFoot, r.Most/MeterPerFoot)
+	}
 	return strings.TrimSpace(fmt.Sprintf("from %g to %g %s", r.Least, r.Most, r.Unit))
 }
 

@@ -40,9 +40,9 @@ func ExampleProfile_Limits() {
 		fmt.Printf("%s: %s (%s, %s)\n", l.Title, l.Text, src.Title, l.Confidence())
 	}
 	// Output:
-	// load on its fuse, at most: 80 % (Practitioners' article on fusing: fuse at least 125 % of the load, high)
-	// a chosen fuse over its load, at least: 1.33 x (Fuse selection guide, 25 % rule: continuous load at most 0.75 of the rating at 25 C, high)
-	// fuse over ampacity, at most: 150 % (33 CFR 183.455(c)(1): at most 150 % of table 5 below 50 V, high)
-	// drop: controller, pump, ignition: 3 % (ISO 10133: 3 % for vital loads, high)
+	// load on its fuse, most: 80 % (Practitioners' article on fusing: fuse at least 125 % of the load, high)
+	// chosen fuse over load, least: 1.33 x (Fuse selection guide, 25 % rule: continuous load at most 0.75 of the rating at 25 C, high)
+	// fuse over ampacity, most: 150 % (33 CFR 183.455(c)(1): at most 150 % of table 5 below 50 V, high)
+	// drop: control, pump, ignition: 3 % (ISO 10133: 3 % for vital loads, high)
 	// drop: others: 10 % (Fire-apparatus specification: 10 % of system volts for any circuit, high)
 }

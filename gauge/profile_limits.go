@@ -57,12 +57,12 @@ func (p Profile) Limits() []ProfileLimit {
 	}
 	choice := 1 / p.ChooseAt
 	out := []ProfileLimit{
-		percent(LimitLoadOfFuse, "load on its fuse, at most", p.LoadOfFuse),
-		{ID: LimitFuseChoice, Title: "a chosen fuse over its load, at least", Value: choice, Unit: "x", Text: fmt.Sprintf("%.3g x", choice)},
-		percent(LimitFuseOverWire, "fuse over ampacity, at most", p.FuseOverWire),
-		percent(LimitDropCritical, "drop: controller, pump, ignition", p.DropCritical),
+		percent(LimitLoadOfFuse, "load on its fuse, most", p.LoadOfFuse),
+		{ID: LimitFuseChoice, Title: "chosen fuse over load, least", Value: choice, Unit: "x", Text: fmt.Sprintf("%.3g x", choice)},
+		percent(LimitFuseOverWire, "fuse over ampacity, most", p.FuseOverWire),
+		percent(LimitDropCritical, "drop: control, pump, ignition", p.DropCritical),
 		percent(LimitDropOther, "drop: others", p.DropOther),
-		inches(LimitFirstFuse, "source to first fuse, at most", p.FirstFuseM),
+		inches(LimitFirstFuse, "source to first fuse, most", p.FirstFuseM),
 		inches(LimitSheathed, "the same in a sheath", p.SheathedM),
 		least(LimitDry, "smallest wire, dry bundle", p.Dry),
 		least(LimitWet, "smallest wire, wet", p.Wet),

@@ -77,7 +77,7 @@ func (a *Answer) start() {
 	s.LeftV = q.SystemV - s.DropV
 	s.Why = append(s.Why,
 		Step{fmt.Sprintf("first current %.4g A through the same copper", q.StartA), "V I1 / I", s.DropV, "V", "far-end-short"},
-		Step{"left for the load", "Vsystem - V", max(s.LeftV, 0), "V", "stated"},
+		Step{"left for the load", "Vsystem - V", max(s.LeftV, 0), "V", "asked"},
 	)
 	if a.FuseA > 0 {
 		s.gates(q, a.FuseStyle, a.FuseA)

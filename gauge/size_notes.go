@@ -25,6 +25,7 @@ func (a *Answer) note() {
 	if q.Return == ByMetal {
 		say("metal and its joints are taken as nothing: add the drop you measure across them")
 	}
+	a.familyNote(say)
 	a.shortNote(say)
 }
 

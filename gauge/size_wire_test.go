@@ -2,6 +2,7 @@ package gauge_test
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -255,4 +256,32 @@ func TestSizeRefuses(t *testing.T) {
 	}
 	_, err := gauge.SizeWire(gauge.Ask{})
 	require.ErrorContains(t, err, "amps: 0 A is not from 0.01 to 600 A\nlength: ")
+}
+
+// What the sheet tells beside a size.
+func TestSizeNotes(t *testing.T) {
+	said := func(a gauge.Ask, want string) {
+		t.Helper()
+		got := sizeOf(t, a)
+		for _, n := range got.Notes {
+			if strings.Contains(n, want) {
+				return
+			}
+		}
+		require.Fail(t, "not said: "+want, "%v", got.Notes)
+	}
+	a := asked(t, "road", 40, 30, 0.03)
+	a.Family, _ = gauge.FamilyOf("GXL") // SAE J1128 ends at 8 AWG
+	said(a, "GXL is primary wire, made to 8 AWG")
+	a = asked(t, "road", 5, 10, 0.10)
+	a.Family, _ = gauge.FamilyOf("SGX") // SAE J1127 begins at 6 AWG
+	said(a, "SGX is battery cable, made from 6 AWG up")
+	said(asked(t, "boat", 25, 10, 0.10), "the charts reckon with cool copper; at 105 C it loses 1.37 V")
+	said(asked(t, "aircraft", 5, 10, 0.03), "FAA AC 43.13-1B table 11-3")
+	a.Return = gauge.ByMetal
+	said(a, "metal and its joints are taken as nothing")
+	// 600 ft of conductor: its own resistance keeps a short near the fuse rating
+	a = asked(t, "road", 3, 600, 0.50)
+	a.FuseA = 20
+	said(a, "a short at the far end draws")
 }

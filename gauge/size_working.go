@@ -31,7 +31,7 @@ func (a Answer) limitWorking(name string) []Step {
 		return nil
 	}
 	if name == FloorAmpacity {
-		return append(l.Why, Step{Text: "asked: the load", Value: l.Asked, Unit: l.Unit, Source: "stated"})
+		return append(l.Why, Step{Text: "asked: the load", Value: l.Asked, Unit: l.Unit, Source: "asked"})
 	}
 	return l.Why
 }
@@ -43,7 +43,7 @@ func (a Answer) dropWorking() []Step {
 		times = "out by wire, back by metal: L"
 	}
 	steps := []Step{
-		{fmt.Sprintf("%.4g m one way", float64(q.OneWay)), times, float64(a.Conductor), "m", "stated"},
+		{fmt.Sprintf("%.4g m one way", float64(q.OneWay)), times, float64(a.Conductor), "m", "asked"},
 		{fmt.Sprintf("%.4g %% of %.4g V allowed", 100*q.DropShare, q.SystemV), "share V", a.mostV(), "V", a.dropSource()},
 	}
 	if l, ok := a.Chosen.Limit(FloorDrop); ok {
@@ -52,7 +52,7 @@ func (a Answer) dropWorking() []Step {
 	if q.DropBy == DropCopper {
 		steps = append(steps, Step{fmt.Sprintf("at %.4g A", q.LoadA), "I R", a.Chosen.DropV, "V", "far-end-short"})
 	}
-	return append(steps, Step{fmt.Sprintf("of %.4g V", q.SystemV), "100 V / Vsystem", 100 * a.DropShare, "%", "stated"})
+	return append(steps, Step{fmt.Sprintf("of %.4g V", q.SystemV), "100 V / Vsystem", 100 * a.DropShare, "%", "asked"})
 }
 
 // dropSource is the source of the drop that was asked, where the profile has
@@ -63,7 +63,7 @@ func (a Answer) dropSource() string {
 			return l.Source
 		}
 	}
-	return "stated"
+	return "asked"
 }
 
 func (a Answer) fuseWorking() []Step {
@@ -72,7 +72,7 @@ func (a Answer) fuseWorking() []Step {
 	if q.FuseA > 0 {
 		steps = []Step{
 			{fmt.Sprintf("%.4g A may take %.0f %% of the fuse", q.LoadA, 100*q.Profile.LoadOfFuse), "In >= I / share", a.FuseMinA, "A", q.Profile.citeOf(LimitLoadOfFuse)},
-			{Text: "fuse, as given", Value: q.FuseA, Unit: "A", Source: "stated"},
+			{Text: "fuse, as given", Value: q.FuseA, Unit: "A", Source: "asked"},
 		}
 	} else {
 		steps = []Step{{fmt.Sprintf("%.4g A may take %.0f %% of a chosen fuse", q.LoadA, 100*q.Profile.ChooseAt), "In >= I / share", a.FuseMinA, "A", q.Profile.citeOf(LimitFuseChoice)}}

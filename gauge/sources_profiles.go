@@ -4,6 +4,7 @@ package gauge
 // disagree with them. Documents without a number of their own are named by
 // what they are.
 var profileSources = []Source{
+	{"asked", "what was asked", stated, High, "a wire sized without a draft"},
 	{"profile-fire", "Fire-apparatus specification: wire carries 125 % of its protection, drop at most 10 %; all else as on the road", read, High, "NFPA 1901, chapter on low-voltage systems, is remembered with the same words"},
 	{"profile-track", "Course on engine conversions and racing texts: fuse 150 % of the load, every feed fused; all else as on the road", read, Medium, ""},
 	{"fire-wire", "Fire-apparatus specification: wire carries 125 % of the current of its protection", read, High, ""},
