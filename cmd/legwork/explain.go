@@ -19,6 +19,10 @@ type explainCmd struct {
 // sets, as a kind of device and a source can, gives both pages.
 func (c *explainCmd) Run(ctx context.Context, s streams) error {
 	p := newPrinter(s.out)
+	if c.Name == "profiles" {
+		p.profiles()
+		return p.err
+	}
 	if p.lists(c.Name) {
 		return p.err
 	}
@@ -115,17 +119,6 @@ func (p *printer) lists(word string) bool {
 		printed = true
 	}
 	return printed
-}
-
-func (p *printer) profile(f gauge.Profile) {
-	p.wrapped("", "  ", f.Name+": "+f.Title)
-	p.line(fmt.Sprintf("  load of a fuse, at most: %.0f %%", 100*f.LoadOfFuse))
-	p.line(fmt.Sprintf("  a chosen fuse is at least: load / %.2f", f.ChooseAt))
-	p.line(fmt.Sprintf("  fuse over its wire, at most: %.0f %% of ampacity", 100*f.FuseOverWire))
-	p.line(fmt.Sprintf("  drop, controller, pump and ignition: %.0f %%", 100*f.DropCritical))
-	p.line(fmt.Sprintf("  drop, others: %.0f %%", 100*f.DropOther))
-	src, _ := gauge.SourceOf(f.Source)
-	p.wrapped("  source: ", "    ", src.Title)
 }
 
 func (p *printer) source(src gauge.Source) {

@@ -28,6 +28,7 @@ type streams struct {
 // cli is the command line.
 type cli struct {
 	Check   checkCmd   `cmd:"" help:"Check a draft: findings with reasons and fixes, margins, guesses, and what was not looked at."`
+	Size    sizeCmd    `cmd:"" help:"Size one wire and its fuse without a draft."`
 	Why     whyCmd     `cmd:"" help:"Show the working of a wire, a fuse, a relay, a terminal or a circuit."`
 	List    listCmd    `cmd:"" help:"Print a bench paper: cut, spools, pins or volts."`
 	Draw    drawCmd    `cmd:"" help:"Draw a sheet: schematic."`
@@ -61,7 +62,7 @@ func run(ctx context.Context, args []string, s streams) (code int) {
 	if len(args) == 0 {
 		args = []string{"--help"}
 	}
-	k, err := parser.Parse(args)
+	k, err := parser.Parse(joined(args))
 	if left >= 0 {
 		return left
 	}
