@@ -24,7 +24,7 @@ type Ask struct {
 	StartA    float64 // first current of the load, 0: none said
 	StartS    float64 // how long it lasts, 0: not known
 	FuseA     float64 // rating of the fuse that is already there, 0: one is chosen
-	FuseStyle string  // see [FuseStyles]; "": the first of blade, maxi and bolt-down that is made large enough
+	FuseStyle string  // see [FuseStyles]; "": the first of blade, maxi, bolt-down, 58 V blade and class T that is made for the volts and large enough
 }
 
 // NewAsk is a load over a one-way distance with all else as usual: there and

@@ -18,14 +18,24 @@ type Start struct {
 	Why       []Step
 }
 
-// pickedStyles are tried in turn for a fuse that nobody named.
-var pickedStyles = [...]string{"blade", "maxi", "bolt-down"}
+// pickedStyles are tried in turn for a fuse that nobody named, those that are
+// made for the system volts.
+var pickedStyles = [...]string{"blade", "maxi", "bolt-down", "blade58", "class-t"}
+
+func stylesFor(systemV float64) (out []string) {
+	for _, s := range pickedStyles {
+		if ratedV, _, _, _ := FuseLimits(s); ratedV >= systemV {
+			out = append(out, s)
+		}
+	}
+	return out
+}
 
 // fuse takes the given fuse, or chooses the smallest that carries the load.
 func (a *Answer) fuse() {
 	q := &a.Ask
 	a.FuseMinA, a.FuseStyle = q.LoadA/q.Profile.ChooseAt, q.FuseStyle
-	styles := pickedStyles[:]
+	styles := stylesFor(q.SystemV)
 	if q.FuseStyle != "" {
 		styles = []string{q.FuseStyle}
 	}

@@ -10,7 +10,7 @@ func (a *Answer) note() {
 		say("the load takes %.0f %% of the %.4g A fuse; profile %s asks for %.0f %% at most", 100*share, a.FuseA, q.Profile.Name, 100*q.Profile.LoadOfFuse)
 	}
 	if q.FuseA > 0 && a.FuseStyle == "" {
-		say("no blade, maxi or bolt-down fuse is made with %.4g A: name its style, or take a rating that is made", q.FuseA)
+		say("no usual fuse for %.4g V is made with %.4g A: name its style, or take a rating that is made", q.SystemV, q.FuseA)
 	}
 	if q.FuseA > 0 && a.OK {
 		a.givenFuse(say)

@@ -258,6 +258,24 @@ func TestSizeRefuses(t *testing.T) {
 	require.ErrorContains(t, err, "amps: 0 A is not from 0.01 to 600 A\nlength: ")
 }
 
+// Blades, maxi and bolt-down fuses end at 32 V (ISO 8820); SAE J2576 blades
+// have 58 V, UL 248-15 class T 125 V.
+func TestSizeFuseForItsVolts(t *testing.T) {
+	for _, c := range []struct {
+		volts, amps float64
+		style       string
+	}{{12, 5, "blade"}, {24, 50, "maxi"}, {24, 90, "bolt-down"}, {48, 5, "blade58"}, {48, 40, "class-t"}} {
+		a := asked(t, "road", c.amps, 6, 0.03)
+		a.SystemV = c.volts
+		got := sizeOf(t, a)
+		require.True(t, got.OK, got.Fault)
+		require.Equal(t, c.style, got.FuseStyle)
+	}
+	a := asked(t, "road", 5, 6, 0.03)
+	a.SystemV, a.FuseStyle = 48, "blade"
+	require.Contains(t, sizeOf(t, a).Fault, "a blade fuse is made for 32 V")
+}
+
 // What the sheet tells beside a size.
 func TestSizeNotes(t *testing.T) {
 	said := func(a gauge.Ask, want string) {
