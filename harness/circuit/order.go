@@ -1,5 +1,7 @@
 package circuit
 
+import "slices"
+
 // elimination is what eliminating the nodes of a graph in some order leaves
 // behind: for the k-th node eliminated, order[k], its neighbors at that moment
 // are row[ptr[k]:ptr[k+1]], in no particular order.
@@ -11,23 +13,24 @@ type elimination struct {
 // neighbors is cheaper than searching for each pair.
 const wide = 16
 
-// orderer eliminates the node with the fewest neighbors, first come first
-// served among equals. Lists may hold dead nodes; degree counts the live ones.
+// orderer eliminates the node with the fewest neighbors; among equals one that
+// no bent law reaches, else first come first served. Lists may hold dead nodes; degree counts the live ones.
 type orderer struct {
 	adj    [][]int32
 	degree []int32
 	dead   []bool
 	mark   []int32
-	bucket [][]int32 // bucket[d]: nodes that had degree d when pushed
+	bent   []bool    // touched by a bent law, or behind one that is gone
+	bucket [][]int32 // bucket[2d]: nodes that had degree d when pushed; bucket[2d+1]: bent ones
 	least  int
 }
 
 // minimumDegree orders a graph given as neighbor lists without repetition,
 // which it uses up. Series and parallel runs fall out of it unaided: they are
-// what has the fewest neighbors.
-func minimumDegree(adj [][]int32) elimination {
+// what has the fewest neighbors. Nodes that bent laws touch are marked in bent.
+func minimumDegree(adj [][]int32, bent []bool) elimination {
 	n := len(adj)
-	o := &orderer{adj: adj, degree: make([]int32, n), dead: make([]bool, n), mark: make([]int32, n)}
+	o := &orderer{adj: adj, degree: make([]int32, n), dead: make([]bool, n), mark: make([]int32, n), bent: slices.Clone(bent)}
 	for v := range adj {
 		o.degree[v] = int32(len(adj[v]))
 		o.mark[v] = -1
@@ -42,6 +45,11 @@ func minimumDegree(adj [][]int32) elimination {
 				e.row = append(e.row, w)
 			}
 		}
+		if o.bent[v] {
+			for _, w := range e.row[start:] {
+				o.bent[w] = true
+			}
+		}
 		o.remove(v, e.row[start:])
 		e.order = append(e.order, v)
 		e.ptr = append(e.ptr, int32(len(e.row)))
@@ -49,8 +57,17 @@ func minimumDegree(adj [][]int32) elimination {
 	return e
 }
 
+// rank orders the nodes; the smallest goes first.
+func (o *orderer) rank(v int32) int {
+	d := 2 * int(o.degree[v])
+	if o.bent[v] {
+		d++
+	}
+	return d
+}
+
 func (o *orderer) push(v int32) {
-	d := int(o.degree[v])
+	d := o.rank(v)
 	for len(o.bucket) <= d {
 		o.bucket = append(o.bucket, nil)
 	}
@@ -68,7 +85,7 @@ func (o *orderer) pop() int32 {
 		}
 		v := queue[0]
 		o.bucket[o.least] = queue[1:]
-		if !o.dead[v] && int(o.degree[v]) == o.least {
+		if !o.dead[v] && o.rank(v) == o.least {
 			return v
 		}
 	}

@@ -46,7 +46,7 @@ func TestMinimumDegree(t *testing.T) {
 		for i := range edges {
 			edges[i] = [2]int32{int32(rng.IntN(c.nodes)), int32(rng.IntN(c.nodes))}
 		}
-		e := minimumDegree(neighbors(c.nodes, edges))
+		e := minimumDegree(neighbors(c.nodes, edges), make([]bool, c.nodes))
 		sorted := slices.Clone(e.order)
 		slices.Sort(sorted)
 		for i, v := range sorted {
@@ -59,7 +59,7 @@ func TestMinimumDegree(t *testing.T) {
 			require.True(t, slices.Equal(met[k], got))
 		}
 		requireLeast(t, c.nodes, edges, e.order)
-		again := minimumDegree(neighbors(c.nodes, edges))
+		again := minimumDegree(neighbors(c.nodes, edges), make([]bool, c.nodes))
 		require.Equal(t, e, again, "the same each time")
 	}
 }

@@ -21,7 +21,7 @@ type pattern struct {
 // pattern together with the unknown of each point. Points that bent laws touch
 // come last, as far as the order of elimination stays equally good.
 func newPattern(n int, edges [][2]int32, bent []bool) (*pattern, []int32) {
-	e, still := minimumDegree(neighbors(n, edges)).stillFirst(bent)
+	e, still := minimumDegree(neighbors(n, edges), bent).stillFirst(bent)
 	at := make([]int32, n)
 	for k, v := range e.order {
 		at[v] = int32(k)

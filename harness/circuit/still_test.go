@@ -23,7 +23,7 @@ func TestStillFirst(t *testing.T) {
 		for i := range bent {
 			bent[i] = rng.IntN(5) == 0
 		}
-		e := minimumDegree(neighbors(n, edges))
+		e := minimumDegree(neighbors(n, edges), bent)
 		o, still := e.stillFirst(bent)
 		require.Len(t, o.row, len(e.row))
 		for k, met := range naive(n, edges, o.order) {
