@@ -3,6 +3,7 @@ package circuit
 import (
 	"context"
 	"math"
+	"slices"
 )
 
 // Mode says on which piece of its law a branch works.
@@ -78,46 +79,58 @@ func (s *Solver) fill(sol *Solution) {
 	s.complete()
 	sol.at, sol.part = s.at, append(sol.part[:0], s.part...)
 	sol.volts = append(sol.volts[:0], s.x...)
-	sol.amps = append(sol.amps[:0], s.gain...)
-	sol.modes = sol.modes[:0]
-	sol.Collapsed, sol.collapseOf = sol.Collapsed[:0], sol.collapseOf[:0]
+	sol.amps = slices.Grow(sol.amps[:0], len(s.laws))[:len(s.laws)]
+	sol.modes = slices.Grow(sol.modes[:0], len(s.laws))[:len(s.laws)]
+	clear(sol.amps)
+	clear(sol.modes)
 	clear(s.excess)
 	clear(s.scale)
-	for b, e := range s.ends {
-		i, g, mode := s.branch(b, s.x[e[0]]-s.x[e[1]])
-		sol.amps[b] = i
-		sol.modes = append(sol.modes, mode)
-		s.excess[e[0]] += i
-		s.excess[e[1]] -= i
-		gv := g * max(math.Abs(s.x[e[0]]), math.Abs(s.x[e[1]]))
-		s.scale[e[0]] += gv
-		s.scale[e[1]] += gv
-	}
-	for i := range s.bents {
-		if e := &s.bents[i]; s.out(e) {
-			sol.Collapsed = append(sol.Collapsed, e.b)
-			sol.collapseOf = append(sol.collapseOf, s.limit(e, 0))
+	for b, g := range s.gain {
+		if g != 0 && !s.open[b] {
+			e := s.ends[b]
+			sol.amps[b] = s.book(e[0], e[1], g*(s.x[e[0]]-s.x[e[1]]-s.emf[b]), g)
 		}
 	}
+	s.fillBent(sol)
 	sol.Passes = s.passes
 	sol.Residual, sol.Met = s.residual()
 	sol.Met = sol.Met && !s.unsettled && s.passes < mostPasses
 }
 
-// branch is the true current, the conductance by which rounding is judged, and
-// the mode of branch b at v volts.
-func (s *Solver) branch(b int, v float64) (amps, g float64, m Mode) {
-	at := s.index[b]
-	switch {
-	case s.open[b]:
-		return 0, 0, Plain
-	case at < 0:
-		return s.gain[b] * (v - s.emf[b]), s.gain[b], Plain
-	case s.laws[b].Kind == Regulator:
-		return -s.gov.regs[at].pushed, 0, s.gov.report(int(at))
+func (s *Solver) fillBent(sol *Solution) {
+	sol.Collapsed, sol.collapseOf = sol.Collapsed[:0], sol.collapseOf[:0]
+	for i := range s.bents {
+		e := &s.bents[i]
+		if !e.open {
+			v := s.across(e)
+			sol.amps[e.b] = s.book(e.a, e.z, e.amps(v), math.Abs(e.g))
+			sol.modes[e.b] = e.mode(v)
+		}
+		if s.out(e) {
+			sol.Collapsed = append(sol.Collapsed, e.b)
+			sol.collapseOf = append(sol.collapseOf, s.limit(e, 0))
+		}
 	}
-	e := &s.bents[at]
-	return e.amps(v), math.Abs(e.g), e.mode(v)
+	for i := range s.gov.regs {
+		if r := &s.gov.regs[i]; !s.open[r.b] {
+			sol.amps[r.b] = s.book(r.a, r.z, -r.pushed, 0)
+			sol.modes[r.b] = s.gov.report(i)
+		}
+	}
+}
+
+// book takes the current of a branch into the sums at its ends, with the
+// conductance by which its rounding is judged, and returns it.
+func (s *Solver) book(a, z int32, amps, g float64) float64 {
+	s.excess[a] += amps
+	s.excess[z] -= amps
+	volts := math.Abs(s.x[a])
+	if other := math.Abs(s.x[z]); other > volts {
+		volts = other
+	}
+	s.scale[a] += g * volts
+	s.scale[z] += g * volts
+	return amps
 }
 
 func (e *bent) mode(v float64) Mode {
@@ -137,8 +150,10 @@ func (s *Solver) residual() (worst float64, met bool) {
 	met = true
 	for k, i := range s.excess[:s.f.n] {
 		i = math.Abs(i)
-		worst = max(worst, i)
-		if !(i <= max(1e-6, 64*unit*s.scale[k])) {
+		if !(i <= worst) {
+			worst = max(worst, i)
+		}
+		if !(i <= 1e-6) && !(i <= 64*unit*s.scale[k]) {
 			met = false
 		}
 	}
