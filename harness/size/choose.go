@@ -54,9 +54,11 @@ type chooser struct {
 	cur     currents
 	history *solve.History
 	played  []solve.Conductor // by wire ID: what the history was played with
-	shorts  []float64         // by wire ID: least current of a short at its far end
+	short   *shorts
+	shorts  []float64 // by wire ID: least current of a short at its far end
 	tracer  *tracer
 	ways    []ways    // by step ID
+	flows   []flow    // of all losses of a division
 	spares  []float64 // by wire ID: the largest resistance that drop allows, 0 where not judged
 }
 
@@ -68,7 +70,7 @@ func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
 
 // link finds what protects each wire and joins the wires into chains.
 func (c *chooser) link() {
-	c.guards = Guards(c.m, c.rated)
+	c.guards, c.short = Guards(c.m, c.rated), newShorts(c.m, c.rated)
 	of, members := chains(c.m, c.guards)
 	c.of = of
 	c.chains = make([]chain, len(members))
@@ -170,5 +172,8 @@ func (c *chooser) design(ctx context.Context) error {
 
 func (c *chooser) play(ctx context.Context, wires []solve.Conductor, k solve.Case) (*solve.History, error) {
 	k.Fuses = c.rating
+	if c.plan == nil {
+		return solve.Run(ctx, c.m, wires, k)
+	}
 	return c.plan.Run(ctx, wires, k)
 }

@@ -1,6 +1,7 @@
 package size
 
 import (
+	"iter"
 	"math"
 
 	"legwork/gauge"
@@ -23,26 +24,37 @@ const flowing = 0.2
 // drops gives the path of every load in every step in which its volts are
 // judged: the loss from the battery's posts to the load's own terminals, feed
 // and return together, with the limit that applies.
-func drops(m *model.Model, p gauge.Profile, h *solve.History) []Path {
-	posts := batteryPosts(m)
-	if posts.plus == nil || h == nil {
-		return nil
+func drops(m *model.Model, p gauge.Profile, h *solve.History) iter.Seq[Path] {
+	return func(yield func(Path) bool) {
+		posts := batteryPosts(m)
+		if posts.plus == nil || h == nil {
+			return
+		}
+		held := heldNets(m)
+		for _, d := range m.Devices {
+			for path := range dropsOf(m, p, h, posts, held, d) {
+				if !yield(path) {
+					return
+				}
+			}
+		}
 	}
-	var list []Path
-	held := heldNets(m)
-	for _, d := range m.Devices {
+}
+
+// dropsOf gives the paths of one device.
+func dropsOf(m *model.Model, p gauge.Profile, h *solve.History, posts posts, held netSet, d *model.Device) iter.Seq[Path] {
+	return func(yield func(Path) bool) {
 		for i, w := range d.Draws() {
 			if w.Coil || held.has(m, d.Terminal(w.Plus)) || w.RatedV < forLess*m.SystemV {
 				continue // coils are judged by pull-in; the others are not meant for the system's volts
 			}
 			for _, s := range h.States {
-				if path, ok := dropOf(m, p, s, posts, d, i, w); ok {
-					list = append(list, path)
+				if path, ok := dropOf(m, p, s, posts, d, i, w); ok && !yield(path) {
+					return
 				}
 			}
 		}
 	}
-	return list
 }
 
 // dropOf measures one load in one step; ok is false where it is not judged.

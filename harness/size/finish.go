@@ -13,6 +13,7 @@ import (
 // finish plays the other cases with the sizes and writes down every wire.
 func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 	wires := c.conductors(nil, c.now)
+	c.plan = nil // each of the other cases has a network of its own, used once
 	cold, err := c.play(ctx, wires, solve.Case{Corner: part.ColdStart, Grade: part.Sure})
 	if err != nil {
 		return nil, err
@@ -61,18 +62,19 @@ func (c *chooser) wire(w *model.Wire, k solve.Conductor) Wire {
 // pairedDrops gives the loss of every load with sure figures, and beside it
 // what the nominal figures make of the same path.
 func (c *chooser) pairedDrops(usual *solve.History) []Path {
-	list := c.drops(c.history)
+	list := slices.Collect(c.drops(c.history))
 	type key struct {
 		d    *model.Device
 		i, s int
 	}
 	also := map[key]float64{}
-	for _, p := range drops(c.m, c.p, usual) {
+	for p := range drops(c.m, c.p, usual) {
 		also[key{p.Device, p.Draw, p.Step.ID}] = p.DropV
 	}
 	for i := range list {
 		p := &list[i]
 		p.UsualV = also[key{p.Device, p.Draw, p.Step.ID}]
+		c.flows = c.flows[:0]
 		for _, f := range c.lossOf(*p).flows {
 			p.Wires = append(p.Wires, f.wire)
 		}

@@ -26,6 +26,7 @@ type divider struct {
 	onPath [][]int // by chain: indexes of the losses that it lies on
 	queue  queue[gainAt]
 	stamp  []int // by chain: version of its entry in the queue
+	moved  []int // room for the chains that a move touches
 }
 
 // chain is the wires that share one size, with what they weigh and resist at
@@ -111,9 +112,10 @@ func (d *divider) enqueue(c int) {
 }
 
 // move grows (+1) or shrinks (-1) a chain by one rung, brings the losses up to
-// date and gives the chains whose gain may have changed, in order.
+// date and gives the chains whose gain may have changed, in order. The list is
+// overwritten by the next move.
 func (d *divider) move(c, by int) []int {
-	touched := []int{c}
+	touched := append(d.moved[:0], c)
 	for _, i := range d.onPath[c] {
 		l := d.losses[i]
 		l.dropV -= d.saved(c, l, by)
@@ -123,6 +125,7 @@ func (d *divider) move(c, by int) []int {
 	}
 	d.chains[c].rung += by
 	slices.Sort(touched)
+	d.moved = touched
 	return slices.Compact(touched)
 }
 

@@ -1,7 +1,7 @@
 package size
 
 import (
-	"slices"
+	"iter"
 
 	"legwork/harness/model"
 	"legwork/harness/solve"
@@ -27,14 +27,15 @@ func (c *chooser) waysIn(step int) *ways {
 	return w
 }
 
-// lossOf follows a load's current from the battery to the load and back.
+// lossOf follows a load's current from the battery to the load and back. Its
+// flows lie in one list with those of others, until the next division.
 func (c *chooser) lossOf(p Path) *loss {
 	plus, minus := c.endsOf(p)
 	w := c.waysIn(p.Step.ID)
-	l := &loss{dropV: p.DropV, limitV: p.LimitV}
-	l.flows = w.out.way(c.tracer.point[plus.ID], l.flows)
-	l.flows = w.back.way(c.tracer.point[minus.ID], l.flows)
-	return l
+	from := len(c.flows)
+	c.flows = w.out.way(c.tracer.point[plus.ID], c.flows)
+	c.flows = w.back.way(c.tracer.point[minus.ID], c.flows)
+	return &loss{dropV: p.DropV, limitV: p.LimitV, flows: c.flows[from:]}
 }
 
 func (c *chooser) endsOf(p Path) (plus, minus *model.Terminal) {
@@ -44,11 +45,15 @@ func (c *chooser) endsOf(p Path) (plus, minus *model.Terminal) {
 
 // drops gives the judged paths of a history whose load the battery feeds
 // itself; a sensor on a controller's reference volts has no drop of its own.
-func (c *chooser) drops(h *solve.History) []Path {
-	return slices.DeleteFunc(drops(c.m, c.p, h), func(p Path) bool {
-		plus, _ := c.endsOf(p)
-		return !c.waysIn(p.Step.ID).out.leadsTo(c.tracer.point[plus.ID])
-	})
+func (c *chooser) drops(h *solve.History) iter.Seq[Path] {
+	return func(yield func(Path) bool) {
+		for p := range drops(c.m, c.p, h) {
+			plus, _ := c.endsOf(p)
+			if c.waysIn(p.Step.ID).out.leadsTo(c.tracer.point[plus.ID]) && !yield(p) {
+				return
+			}
+		}
+	}
 }
 
 func (d *divider) add(l *loss) {

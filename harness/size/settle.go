@@ -122,7 +122,8 @@ func (c *chooser) raiseFloors() {
 // own: growing them there grows them here.
 func (c *chooser) divide() *divider {
 	d := &divider{of: c.of, chains: c.chains, onPath: make([][]int, len(c.chains))}
-	for _, p := range c.drops(c.history) {
+	c.flows = c.flows[:0]
+	for p := range c.drops(c.history) {
 		l := c.lossOf(p)
 		for _, f := range l.flows {
 			l.dropV += f.amps * (c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung) - c.played[f.wire.ID].Ohm)
@@ -138,10 +139,13 @@ func (c *chooser) divide() *divider {
 // each wire, by wire ID; 0 where no source reaches it directly.
 func (c *chooser) shortCurrents() []float64 {
 	list := make([]float64, len(c.m.Wires))
-	s := newShorts(c.m, c.played, c.rated)
+	if c.short == nil {
+		return list
+	}
+	c.short.fit(c.played)
 	for _, w := range c.m.Wires {
 		if w.Role != model.Strap {
-			list[w.ID] = s.least(w)
+			list[w.ID] = c.short.least(w)
 		}
 	}
 	return list

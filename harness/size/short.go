@@ -11,67 +11,67 @@ import (
 
 // shorts finds the current that flows when a wire's far end touches metal:
 // the battery's crank e.m.f. over its own resistance, the way out along the
-// path of least resistance, and the worst way back from any metal.
+// path of least resistance, and the worst way back from any metal. Its graphs
+// hold for every round of sizing; only the wires' resistances differ.
 type shorts struct {
-	out     []float64 // by terminal ID: ohms from the battery's positive post, +Inf where nothing leads
-	backOhm float64   // ohms from the worst-placed metal to the battery's negative post
-	sources float64   // the battery's own resistance
+	sources   float64   // the battery's own resistance
+	out, back *ohmGraph // from the battery's positive post; from its negative one through metal and wires
+	metals    int       // the first point of back that is metal
+	outOhms   []float64 // by terminal ID: ohms from the positive post, +Inf where nothing leads
+	backOhm   float64   // ohms from the worst-placed metal to the negative post
 }
 
-func newShorts(m *model.Model, wires []solve.Conductor, rated func(*model.Device, int) float64) shorts {
+// newShorts gives nil for a model without a battery.
+func newShorts(m *model.Model, rated func(*model.Device, int) float64) *shorts {
 	p := batteryPosts(m)
-	s := shorts{}
 	if p.plus == nil || p.minus == nil {
-		return s
+		return nil
 	}
-	s.sources = p.plus.Device.BatteryOhm
-	s.out = leastOhms(outwardGraph(m, wires, rated), p.plus.ID)
-	for _, ohm := range metalOhms(m, wires, p.minus) {
+	return &shorts{
+		sources: p.plus.Device.BatteryOhm, metals: len(m.Terminals),
+		out: outwardGraph(m, rated, p.plus), back: metalGraph(m, p.minus),
+	}
+}
+
+// fit takes over the wires as they now stand.
+func (s *shorts) fit(wires []solve.Conductor) {
+	s.outOhms, s.backOhm = s.out.least(wires), 0
+	for _, ohm := range s.back.least(wires)[s.metals:] {
 		if !math.IsInf(ohm, 1) {
-			s.backOhm = math.Max(s.backOhm, ohm)
+			s.backOhm = max(s.backOhm, ohm)
 		}
 	}
-	return s
 }
 
 // least gives the current of a short at the end of the wire that lies farther
 // from the battery, 0 where the battery does not reach it.
-func (s shorts) least(w *model.Wire) float64 {
-	if s.out == nil {
-		return 0
-	}
-	far := math.Max(s.out[w.From.ID], s.out[w.To.ID])
+func (s *shorts) least(w *model.Wire) float64 {
+	far := max(s.outOhms[w.From.ID], s.outOhms[w.To.ID])
 	if math.IsInf(far, 1) {
 		return 0
 	}
 	return gauge.CrankEMF / (s.sources + far + s.backOhm)
 }
 
-// ohmLink is a way on from a terminal with its resistance.
-type ohmLink struct {
-	to  int
-	ohm float64
-}
-
 // outwardGraph is the ways by which battery current can reach a terminal
 // without passing a load, with their resistance.
-func outwardGraph(m *model.Model, wires []solve.Conductor, rated func(*model.Device, int) float64) [][]ohmLink {
-	g := make([][]ohmLink, len(m.Terminals))
-	add := func(a, b *model.Terminal, ohm float64, oneWay bool) {
-		if a == nil || b == nil || a.Metal != nil || b.Metal != nil {
-			return
-		}
-		g[a.ID] = append(g[a.ID], ohmLink{b.ID, ohm})
-		if !oneWay {
-			g[b.ID] = append(g[b.ID], ohmLink{a.ID, ohm})
+func outwardGraph(m *model.Model, rated func(*model.Device, int) float64, plus *model.Terminal) *ohmGraph {
+	g := newOhmGraph(len(m.Terminals), plus.ID)
+	add := func(a, b *model.Terminal, ohm float64) {
+		if a != nil && b != nil && a.Metal == nil && b.Metal == nil {
+			g.add(a.ID, b.ID, noWire, ohm)
 		}
 	}
 	for _, w := range m.Wires {
-		add(w.From, w.To, wires[w.ID].Ohm+jointOhm(w.From)+jointOhm(w.To), false)
+		if w.From.Metal == nil && w.To.Metal == nil {
+			g.add(w.From.ID, w.To.ID, w.ID, jointOhm(w.From)+jointOhm(w.To))
+		}
 	}
 	for _, t := range m.Terminals {
 		for _, o := range t.Bus {
-			add(t, o, 0, true)
+			if t.ID < o.ID { // each lists the other
+				add(t, o, 0)
+			}
 		}
 	}
 	for _, d := range m.Devices {
@@ -80,19 +80,20 @@ func outwardGraph(m *model.Model, wires []solve.Conductor, rated func(*model.Dev
 			if !grade.MayDecide() {
 				ohm = 0
 			}
-			add(d.Terminal(f.In), d.Terminal(f.Out), ohm*(1+gauge.FuseRise), false)
+			add(d.Terminal(f.In), d.Terminal(f.Out), ohm*(1+gauge.FuseRise))
 		}
 		for _, c := range d.Switches() {
 			ohm := gauge.SwitchContactOhm
 			if c.CoilA != "" {
 				ohm = gauge.RelayContactOhm
 			}
-			add(d.Terminal(c.A), d.Terminal(c.B), ohm, false)
+			add(d.Terminal(c.A), d.Terminal(c.B), ohm)
 		}
 		for _, c := range d.Couples() {
-			add(d.Terminal(c.A), d.Terminal(c.B), c.Ohm, false)
+			add(d.Terminal(c.A), d.Terminal(c.B), c.Ohm)
 		}
 	}
+	g.adjoin()
 	return g
 }
 
@@ -103,44 +104,19 @@ func jointOhm(t *model.Terminal) float64 {
 	return 0
 }
 
-// metalOhms gives the resistance of the way back from each metal to the
-// battery's negative post, by metal ID.
-func metalOhms(m *model.Model, wires []solve.Conductor, minus *model.Terminal) []float64 {
-	metal := func(t *model.Terminal) int {
+// metalGraph is the ways back from metal to the battery's negative post. The
+// metals follow the terminals among its points.
+func metalGraph(m *model.Model, minus *model.Terminal) *ohmGraph {
+	point := func(t *model.Terminal) int {
 		if t.Metal != nil {
 			return len(m.Terminals) + t.Metal.ID
 		}
 		return t.ID
 	}
-	g := make([][]ohmLink, len(m.Terminals)+len(m.Metals))
+	g := newOhmGraph(len(m.Terminals)+len(m.Metals), point(minus))
 	for _, w := range m.Wires {
-		a, b := metal(w.From), metal(w.To)
-		ohm := wires[w.ID].Ohm + jointOhm(w.From) + jointOhm(w.To)
-		g[a] = append(g[a], ohmLink{b, ohm})
-		g[b] = append(g[b], ohmLink{a, ohm})
+		g.add(point(w.From), point(w.To), w.ID, jointOhm(w.From)+jointOhm(w.To))
 	}
-	return leastOhms(g, metal(minus))[len(m.Terminals):]
-}
-
-// leastOhms is the path of least resistance from one point to every other.
-func leastOhms(g [][]ohmLink, root int) []float64 {
-	ohms := make([]float64, len(g))
-	for i := range ohms {
-		ohms[i] = math.Inf(1)
-	}
-	ohms[root] = 0
-	q := queue[wideAt]{{0, root}}
-	for len(q) > 0 {
-		at := q.pop()
-		if -at.width > ohms[at.id] {
-			continue
-		}
-		for _, l := range g[at.id] {
-			if o := ohms[at.id] + l.ohm; o < ohms[l.to] {
-				ohms[l.to] = o
-				q.push(wideAt{-o, l.to}) // the queue gives its largest first
-			}
-		}
-	}
-	return ohms
+	g.adjoin()
+	return g
 }
