@@ -13,6 +13,8 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"path"
+	"strings"
 
 	"legwork/harness/diag"
 	"legwork/harness/draft"
@@ -30,33 +32,61 @@ var ErrTooLarge = errors.New("larger than 16 MB, the most that a draft may have"
 type Draft struct {
 	Name     string
 	File     *draft.File
+	Included []*draft.File // what it includes, in the order in which it is read
 	Model    *model.Model
 	Findings diag.List
 	Err      error // the file could not be read at all; nil otherwise
 }
 
-// Load reads a draft from a file system. It never gives nil: what could not
-// be read is told in Err and Findings.
-func Load(fsys fs.FS, name string) *Draft {
+// Load reads a draft from a file system, with the files that it includes. It
+// never gives nil: what could not be read is told in Err and Findings.
+func Load(fsys fs.FS, name string) *Draft { return LoadAs(fsys, name, name) }
+
+// LoadAs is Load for a draft that findings call by another name, such as the
+// path that a user typed; what it includes is called by its place beside it.
+func LoadAs(fsys fs.FS, name, shown string) *Draft {
 	src, err := Read(fsys, name)
 	if err != nil {
-		d := Parse(name, nil)
-		d.Err = fmt.Errorf("reading %s: %w", name, err)
+		d := Parse(shown, nil)
+		d.Err = fmt.Errorf("reading %s: %w", shown, err)
 		d.Findings = diag.List{{
-			Rule: "draft-unreadable", Severity: diag.Fault, At: diag.Span{File: name}, Msg: d.Err.Error(),
+			Rule: "draft-unreadable", Severity: diag.Fault, At: diag.Span{File: shown}, Msg: d.Err.Error(),
 		}}
 		return d
 	}
-	return Parse(name, src)
+	in := &includes{
+		fsys: fsys, of: map[diag.Span]*draft.File{}, names: []string{name}, bytes: len(src),
+		shown: func(file string) string { return beside(name, shown, file) },
+	}
+	file, found := draft.Parse(shown, src)
+	in.follow(file, []string{name})
+	return build(file, append(found, in.found...), model.Setup{Included: in.of}, in.files)
 }
 
-// Parse reads a draft from memory; name is used in findings.
+// beside gives the shown name of an included file: the draft's own shown name
+// with the way from the draft to the file.
+func beside(name, shown, file string) string {
+	if dir := path.Dir(name); dir != "." {
+		file = strings.TrimPrefix(file, dir+"/")
+	}
+	if i := strings.LastIndexAny(shown, `/\`); i >= 0 {
+		return shown[:i+1] + file
+	}
+	return file
+}
+
+// Parse reads a draft from memory; name is used in findings. It can include
+// nothing: there is no folder to read from.
 func Parse(name string, src []byte) *Draft {
 	file, found := draft.Parse(name, src)
-	m, more := model.Build(file)
+	return build(file, found, model.Setup{}, nil)
+}
+
+func build(file *draft.File, found diag.List, setup model.Setup, included []*draft.File) *Draft {
+	m, more := model.BuildWith(file, setup)
 	found = append(found, more...)
 	found.Sort()
-	return &Draft{Name: name, File: file, Model: m, Findings: found}
+	return &Draft{Name: file.Name, File: file, Included: included, Model: m, Findings: found}
 }
 
 // Read gives the bytes of a draft that is a regular file of MaxDraftBytes at
@@ -89,11 +119,16 @@ func ReadFrom(r io.Reader) ([]byte, error) {
 	return src, err
 }
 
-// Source gives the text of the draft for the printing of findings, nil for
-// another file's name.
+// Source gives the text of the draft, or of a file that it includes, for the
+// printing of findings; nil for another file's name.
 func (d *Draft) Source(name string) []byte {
-	if name != d.Name {
-		return nil
+	if name == d.Name {
+		return d.File.Src
 	}
-	return d.File.Src
+	for _, f := range d.Included {
+		if f.Name == name {
+			return f.Src
+		}
+	}
+	return nil
 }

@@ -36,6 +36,7 @@ var stageDrafts = map[string]string{
 	"draft-duplicate":        lit + "lamp P1\n",
 	"draft-missing":          lit + "wire 3  F1.2\n",
 	"draft-limit":            lit + steps(80),
+	"draft-include":          "include \"shelf.draft\"\n" + lit,
 	"over-60-volts":          "harness \"High\"  system 400V\n" + lit,
 	"stale-accept":           lit + "accept loose-end \"not there\"\n",
 	"wire-shorter-than-path": "place a\nplace b\nleg a b  10ft\nbattery G1  at a  grounds-to frame\nfuse F1  10A  at a  from G1 6in\nlamp P1  5W  at b  grounds-to frame\nwire 1  G1.+  F1.1  6in\nwire 2  F1.2  P1.1  2ft\n",

@@ -26,16 +26,17 @@ func load(s streams, path string) (*harness.Draft, error) {
 		}
 		return harness.Parse("(standard input)", src), nil
 	}
-	src, err := readDraft(path)
+	d, err := loadFile(path)
 	if err != nil {
 		return nil, errUsage{fmt.Errorf("can't read %s: %w", path, bare(err))}
 	}
-	return harness.Parse(path, src), nil
+	return d, nil
 }
 
-// readDraft reads the file behind a path. A link that the user names is
-// followed; what lies beside it is seen through the folder of the real file.
-func readDraft(path string) ([]byte, error) {
+// loadFile reads the draft behind a path and what it includes. A link that the
+// user names is followed; what lies beside it is seen through the folder of
+// the real file, and nothing outside that folder is.
+func loadFile(path string) (*harness.Draft, error) {
 	file, err := filepath.EvalSymlinks(path)
 	if err != nil {
 		return nil, err
@@ -48,7 +49,8 @@ func readDraft(path string) ([]byte, error) {
 		return nil, err
 	}
 	defer root.Close()
-	return harness.Read(root.FS(), filepath.Base(file))
+	d := harness.LoadAs(root.FS(), filepath.Base(file), path)
+	return d, errors.Unwrap(d.Err)
 }
 
 // bare takes the operation and the path off an error of the file system, where

@@ -69,6 +69,13 @@ var _ = define(Rule{
 })
 
 var _ = define(Rule{
+	ID: "draft-include", Severity: diag.Fault, Stage: Drafted,
+	Title:  "A file that the draft includes is not read.",
+	Why:    "A draft includes files beside it or below it, never above or by a path from the root, at most 64 of them and 8 deep, regular files of 16 MB in all. A file that includes itself is told once; one that is read already adds nothing. A draft from standard input has no folder and includes nothing.",
+	Misses: "Two files that define the same part alike: that is a duplicate name.",
+})
+
+var _ = define(Rule{
 	ID: "over-60-volts", Severity: diag.Danger, Stage: Drafted,
 	Title:  "The draft asks for more than 60 V d.c.",
 	Why:    "Above 60 V d.c. a touch can kill, arcs do not go out by themselves, and other rules, parts and training apply. legwork refuses to work on such a system.",

@@ -1,6 +1,7 @@
 package model
 
 import (
+	"cmp"
 	"slices"
 
 	"legwork/harness/diag"
@@ -12,6 +13,9 @@ import (
 type builder struct {
 	m     *Model
 	f     *draft.File
+	setup Setup
+	files map[string]*draft.File // by name: the draft and what it includes
+	order map[string]int         // of the files, as they are included
 	found diag.List
 
 	header, steps, places, legs, metals []*draft.Stmt
@@ -19,6 +23,7 @@ type builder struct {
 	circuits                            []*draft.Stmt
 	wires                               []wireStmt
 	joint                               []*draft.Stmt // together and spare
+	parts                               []*draft.Stmt
 	accepts                             []acceptStmt
 
 	like     map[string]string // added steps that are like another
@@ -34,6 +39,8 @@ type builder struct {
 	placeBy  map[string]*Place
 	metalBy  map[string]*Metal
 	legBy    map[string]*Leg // by both of its names
+	partSet  *nameSet
+	partBy   map[string]*shelfPart
 	gapSaid  bool
 	full     bool // no more terminals are taken
 	lenient  map[*Device]bool
@@ -59,14 +66,11 @@ type acceptStmt struct{ stmt, scope *draft.Stmt }
 // find, sorted, at most 200, and always gives a model: of what could be read.
 // Wires whose ends are not known, and devices of an unknown kind, are not in
 // it. A list with a fault in it means that the model is not what was drafted.
-func Build(f *draft.File) (*Model, diag.List) {
-	b := &builder{
-		m: &Model{File: f.Name, SystemV: 12, Profile: "road"}, f: f,
-		ghosts: map[string]bool{}, unknown: map[string]*missing{}, lenient: map[*Device]bool{},
-		placeSet: newNameSet(), metalSet: newNameSet(), circSet: newNameSet(), numSet: newNameSet(), devSet: newNameSet(),
-		circuit: map[*draft.Stmt]*Circuit{}, placeBy: map[string]*Place{}, metalBy: map[string]*Metal{}, legBy: map[string]*Leg{},
-	}
-	b.m.deviceNamed, b.m.wireNumbered = map[string]*Device{}, map[string]*Wire{}
+func Build(f *draft.File) (*Model, diag.List) { return BuildWith(f, Setup{}) }
+
+// BuildWith is Build with files that the draft includes, and options.
+func BuildWith(f *draft.File, setup Setup) (*Model, diag.List) {
+	b := newBuilder(f, setup)
 	for _, s := range f.Stmts {
 		b.sort(s, nil)
 	}
@@ -75,6 +79,7 @@ func Build(f *draft.File) (*Model, diag.List) {
 	b.buildMetals()
 	b.buildPlaces()
 	b.buildLegs()
+	b.buildParts()
 	b.buildDevices()
 	b.buildCircuits()
 	b.buildWires()
@@ -83,6 +88,19 @@ func Build(f *draft.File) (*Model, diag.List) {
 	b.finish()
 	b.sayMissing()
 	return b.m, b.findings()
+}
+
+func newBuilder(f *draft.File, setup Setup) *builder {
+	b := &builder{
+		m: &Model{File: f.Name, SystemV: 12, Profile: "road"}, f: f, setup: setup,
+		files: map[string]*draft.File{f.Name: f}, order: map[string]int{f.Name: 0},
+		partSet: newNameSet(), partBy: map[string]*shelfPart{},
+		ghosts: map[string]bool{}, unknown: map[string]*missing{}, lenient: map[*Device]bool{},
+		placeSet: newNameSet(), metalSet: newNameSet(), circSet: newNameSet(), numSet: newNameSet(), devSet: newNameSet(),
+		circuit: map[*draft.Stmt]*Circuit{}, placeBy: map[string]*Place{}, metalBy: map[string]*Metal{}, legBy: map[string]*Leg{},
+	}
+	b.m.deviceNamed, b.m.wireNumbered = map[string]*Device{}, map[string]*Wire{}
+	return b
 }
 
 // finish works out what needs the whole graph.
@@ -111,5 +129,7 @@ func (b *builder) finish() {
 	}
 	b.m.nets = findNets(b.m)
 	b.chooseColors()
-	slices.SortStableFunc(b.m.Guesses, func(x, y Guess) int { return x.At.Off - y.At.Off })
+	slices.SortStableFunc(b.m.Guesses, func(x, y Guess) int {
+		return cmp.Or(b.order[x.At.File]-b.order[y.At.File], x.At.Off-y.At.Off)
+	})
 }

@@ -19,6 +19,8 @@ type reading struct {
 	inSaid bool
 	atSaid bool
 	from   *draft.Ref
+	part   *shelfPart // what it is, of the shelf; nil when not said
+	partAt diag.Span  // where that is said
 }
 
 func (b *builder) buildDevices() {
@@ -70,8 +72,10 @@ func (b *builder) readDevice(s deviceStmt) *reading {
 	}
 	r.form = b.deviceForm(r)
 	b.read(r.form, c)
-	r.d.Values = b.orDefault(r.form, r.d.At)
+	r.d.Values = r.form.values
 	r.d.Thread = b.threadOf(r.d)
+	b.takePart(r)
+	r.d.Values = b.orDefault(r.form, r.d.At)
 	if r.form.broken {
 		b.lenient[r.d] = true
 	}
@@ -113,6 +117,7 @@ func (b *builder) deviceForm(r *reading) *form {
 			d.Metal, d.Grounded = b.metalBehind(c, w, owner)
 		},
 		"from": func(c *cursor, w draft.Item) { b.readFrom(r, c, w) },
+		"part": func(c *cursor, w draft.Item) { b.readPart(r, c, w) },
 	}
 	return f
 }

@@ -11,6 +11,10 @@ func (b *builder) buildHeader() {
 	seen := map[string]*draft.Stmt{}
 	for _, s := range b.header {
 		head := nearestOf(s.Head.Raw, []string{"draft", "harness"})
+		if s.Head.At.File != b.f.Name {
+			b.headerIncluded(s, head)
+			continue
+		}
 		if first := seen[head]; first != nil {
 			b.say(duplicateRule, s.Head.At, "a second %s line; the first is line %d", head, first.Line)
 			continue
@@ -25,6 +29,16 @@ func (b *builder) buildHeader() {
 	if h := seen["harness"]; h == nil {
 		b.guess("system", "12 V", "", b.top())
 	}
+}
+
+// headerIncluded reads a head line of an included file: it may say its
+// version, but there is one harness.
+func (b *builder) headerIncluded(s *draft.Stmt, head string) {
+	if head == "draft" {
+		b.buildVersion(s)
+		return
+	}
+	b.say(wordRule, s.Head.At, "harness stands in the draft itself, not in a file that it includes")
 }
 
 func (b *builder) buildVersion(s *draft.Stmt) {

@@ -18,6 +18,7 @@ func (b *builder) readLines(r *reading) {
 		return
 	}
 	names := newNameSet()
+	b.readPartLines(r, names)
 	for _, s := range r.d.Stmt.Children {
 		head := headOf(s)
 		if head == "accept" || head == "note" || misplaced(s, r.d.Kind) {
@@ -28,7 +29,9 @@ func (b *builder) readLines(r *reading) {
 			return
 		}
 		if head == "spare" && lines.Head != "" {
-			b.spares = append(b.spares, spareStmt{s, r.d})
+			if !r.double {
+				b.spares = append(b.spares, spareStmt{s, r.d})
+			}
 			continue
 		}
 		b.readLine(r, s, head, names)
@@ -56,7 +59,12 @@ func (b *builder) readLine(r *reading, s *draft.Stmt, head string, names *nameSe
 		}
 		return
 	}
-	if head == "option" || head == "part" || head == "plug" && !b.isRole(r, s) {
+	if (head == "option" || head == "part") && !b.isRole(r, s) {
+		b.say(wordRule, s.Head.At, "%s says its %s on its own line, not below it", r.form.owner, head)
+		b.lenient[r.d] = true
+		return
+	}
+	if head == "plug" && !b.isRole(r, s) {
 		b.say(wordRule, s.Head.At, "%s: this version does not read %q yet", r.form.owner, head)
 		return
 	}

@@ -88,6 +88,7 @@ type Device struct {
 	Terminals []*Terminal
 	Stmt      *draft.Stmt
 	Thread    string // studs: "M8", "1/4in", "No10"
+	Part      string // part of the shelf that it is, "" when not said
 
 	can    able
 	byName map[string]*Terminal // of a device with many terminals: by name and alias

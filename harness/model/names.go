@@ -40,9 +40,13 @@ func (b *builder) declare(s *nameSet, name, what string, at diag.Span) bool {
 		s.order = append(s.order, name)
 		return true
 	}
-	msg := fmt.Sprintf("%s %s has the name of the %s on line %d", what, clip(name), first.what, first.at.Line)
+	where := fmt.Sprintf("on line %d", first.at.Line)
+	if first.at.File != at.File && !first.at.IsZero() {
+		where += " of " + first.at.File
+	}
+	msg := fmt.Sprintf("%s %s has the name of the %s %s", what, clip(name), first.what, where)
 	if first.name != name {
-		msg = fmt.Sprintf("%s %s differs from %s on line %d by case alone", what, clip(name), clip(first.name), first.at.Line)
+		msg = fmt.Sprintf("%s %s differs from %s %s by case alone", what, clip(name), clip(first.name), where)
 	}
 	f := b.say(duplicateRule, at, "%s", msg)
 	if !first.at.IsZero() {

@@ -38,7 +38,9 @@ func (b *builder) readPosition(r *reading, s *draft.Stmt) {
 		b.say(missingRule, s.Head.At, "%s: position %s joins %s with nothing", r.form.owner, position, line.Refs[0])
 	}
 	d.Lines = append(d.Lines, line)
-	b.gapLasts(&line)
+	if !r.double {
+		b.gapLasts(&line)
+	}
 }
 
 // positions lists the key positions of all steps.

@@ -16,6 +16,7 @@ const (
 	duplicateRule = "draft-duplicate" // the same thing said or named twice
 	missingRule   = "draft-missing"   // something that has to be said
 	limitRule     = "draft-limit"     // more than this version takes
+	includeRule   = "draft-include"   // a file that the draft includes and that is not read
 	overVoltsRule = "over-60-volts"   // beyond what legwork is for
 )
 
@@ -105,6 +106,9 @@ func short(msg string) string {
 	}
 	return string(r[:most-3]) + "..."
 }
+
+// relatedTo is one related place.
+func relatedTo(at diag.Span, msg string) []diag.Related { return []diag.Related{{At: at, Msg: msg}} }
 
 // findings gives everything found, sorted, at most maxFindings of it.
 func (b *builder) findings() diag.List {

@@ -12,7 +12,7 @@ var statements = []string{"draft", "harness", "place", "leg", "metal", "strap", 
 	"accept", "together", "spare", "note", "include", "part", "option", "cable"}
 
 // notYet are statements that a later version reads.
-var notYet = []string{"include", "part", "option", "cable"}
+var notYet = []string{"option", "cable"}
 
 // headOf gives the head word of a statement, "" for a quoted one.
 func headOf(s *draft.Stmt) string {
@@ -90,7 +90,13 @@ func (b *builder) sortHead(s *draft.Stmt, head string, circuit *draft.Stmt) {
 	case "accept":
 		b.accepts = append(b.accepts, acceptStmt{s, nil})
 	case "note":
-	case "include", "part", "option", "cable":
+	case "include":
+		b.include(s)
+		return
+	case "part":
+		b.parts = append(b.parts, s)
+		return
+	case "option", "cable":
 		b.say(wordRule, s.Head.At, "this version does not read %q statements yet", head)
 		b.ghost(s)
 	default:
@@ -110,7 +116,7 @@ func (b *builder) fitsCircuit(head string) bool {
 	if k, ok := part.Of(head); ok {
 		return k.Self
 	}
-	return slices.Contains([]string{"wire", "lead", "strap", "accept", "together", "spare", "note", "cable", "option", "part"}, head)
+	return slices.Contains([]string{"wire", "lead", "strap", "accept", "together", "spare", "note", "cable"}, head)
 }
 
 // sortChild sorts a line under a statement that has no lines of its own kind.

@@ -56,8 +56,8 @@ func (b *builder) threadOf(d *Device) string {
 			continue
 		}
 		dim := v.Setting.Figures[0].Dim
-		if (dim == quantity.Thread || dim == quantity.Length) && v.At.Off >= 0 && v.At.EndOff <= len(b.f.Src) && v.At.Off < v.At.EndOff {
-			return string(b.f.Src[v.At.Off:v.At.EndOff])
+		if (dim == quantity.Thread || dim == quantity.Length) && v.At.Off >= 0 && v.At.EndOff <= len(b.srcOf(v.At)) && v.At.Off < v.At.EndOff {
+			return string(b.srcOf(v.At)[v.At.Off:v.At.EndOff])
 		}
 	}
 	return ""
