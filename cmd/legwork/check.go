@@ -50,6 +50,7 @@ func checked(ctx context.Context, s streams, path, profile string) (*harness.Res
 	if err != nil {
 		return nil, err
 	}
+	takeRoom(d)
 	r, err := d.Check(ctx, harness.Options{Profile: profile})
 	if errors.Is(err, harness.ErrProfile) {
 		return nil, errUsage{err}

@@ -13,6 +13,7 @@ import (
 )
 
 func main() {
+	giveRoom()
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	code := run(ctx, os.Args[1:], streams{os.Stdin, os.Stdout, os.Stderr})
 	stop()

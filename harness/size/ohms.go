@@ -13,44 +13,42 @@ const noWire = -1
 type ohmGraph struct {
 	root  int
 	ways  []ohmWay
-	start []int32 // by point, and one more: its first way on in on
-	on    []ohmWay
+	start []int32 // by point, and one more: its first in ends
+	ends  []int32 // the ways at each point, by index
 	ohms  []float64
 	queue queue[wideAt]
 }
 
-// ohmWay is a way from a point to another, along a wire or within a device.
+// ohmWay is a way between two points, along a wire or within a device.
 type ohmWay struct {
-	from, to int32
-	wire     int32 // by ID, or noWire
-	ohm      float64
+	a, b int32
+	wire int32   // by ID, or noWire
+	ohm  float64 // what there is besides the wire
 }
 
 func newOhmGraph(points, root int) *ohmGraph {
 	return &ohmGraph{root: root, start: make([]int32, points+1), ohms: make([]float64, points)}
 }
 
-// add lays a way in both senses; ohm is what there is besides the wire.
 func (g *ohmGraph) add(a, b, wire int, ohm float64) {
-	g.ways = append(g.ways,
-		ohmWay{int32(a), int32(b), int32(wire), ohm}, ohmWay{int32(b), int32(a), int32(wire), ohm})
+	g.ways = append(g.ways, ohmWay{int32(a), int32(b), int32(wire), ohm})
+	g.start[a+1]++
+	g.start[b+1]++
 }
 
-// adjoin lists the ways by the point that they lead on from.
+// adjoin lists the ways by the points that they lead on from.
 func (g *ohmGraph) adjoin() {
-	for _, w := range g.ways {
-		g.start[w.from+1]++
-	}
 	for i := range g.ohms {
 		g.start[i+1] += g.start[i]
 	}
 	next := append([]int32(nil), g.start...)
-	g.on = make([]ohmWay, len(g.ways))
-	for _, w := range g.ways {
-		g.on[next[w.from]] = w
-		next[w.from]++
+	g.ends = make([]int32, 2*len(g.ways))
+	for i, w := range g.ways {
+		for _, p := range [...]int32{w.a, w.b} {
+			g.ends[next[p]] = int32(i)
+			next[p]++
+		}
 	}
-	g.ways = nil
 }
 
 // least gives the least resistance from the root to every point, +Inf where no
@@ -66,14 +64,16 @@ func (g *ohmGraph) least(wires []solve.Conductor) []float64 {
 		if -at.width > g.ohms[at.id] {
 			continue
 		}
-		for _, w := range g.on[g.start[at.id]:g.start[at.id+1]] {
+		for _, i := range g.ends[g.start[at.id]:g.start[at.id+1]] {
+			w := &g.ways[i]
+			to := w.a + w.b - int32(at.id)
 			ohm := g.ohms[at.id] + w.ohm
 			if w.wire != noWire {
 				ohm += wires[w.wire].Ohm
 			}
-			if ohm < g.ohms[w.to] {
-				g.ohms[w.to] = ohm
-				g.queue.push(wideAt{-ohm, int(w.to)}) // the queue gives its largest first
+			if ohm < g.ohms[to] {
+				g.ohms[to] = ohm
+				g.queue.push(wideAt{-ohm, int(to)}) // the queue gives its largest first
 			}
 		}
 	}
