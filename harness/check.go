@@ -20,7 +20,8 @@ var ErrProfile = errors.New("unknown profile")
 
 // Options say how a draft is checked.
 type Options struct {
-	Profile string // limits to judge by; "": the draft's own, or road
+	Profile string   // limits to judge by; "": the draft's own, or road
+	With    []string // options of the draft that are fitted; nil: those of the last [Draft.Fit], or none
 }
 
 // Result is everything that legwork worked out about a draft.
@@ -41,6 +42,11 @@ type Result struct {
 // half a harness the rules would report faults that are not there. The error
 // is the context's, an unknown profile, or a fault of the program.
 func (d *Draft) Check(ctx context.Context, o Options) (*Result, error) {
+	if o.With != nil {
+		if err := d.Fit(o.With); err != nil {
+			return nil, err
+		}
+	}
 	p, err := profile(o.Profile, d.Model)
 	if err != nil {
 		return nil, err

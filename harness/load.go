@@ -36,6 +36,8 @@ type Draft struct {
 	Model    *model.Model
 	Findings diag.List
 	Err      error // the file could not be read at all; nil otherwise
+
+	setup model.Setup
 }
 
 // Load reads a draft from a file system, with the files that it includes. It
@@ -86,7 +88,7 @@ func build(file *draft.File, found diag.List, setup model.Setup, included []*dra
 	m, more := model.BuildWith(file, setup)
 	found = append(found, more...)
 	found.Sort()
-	return &Draft{Name: file.Name, File: file, Included: included, Model: m, Findings: found}
+	return &Draft{Name: file.Name, File: file, Included: included, Model: m, Findings: found, setup: setup}
 }
 
 // Read gives the bytes of a draft that is a regular file of MaxDraftBytes at

@@ -13,6 +13,7 @@ import (
 type Report struct {
 	Harness  string         `json:"harness"`
 	Profile  string         `json:"profile"`
+	With     []string       `json:"with"` // options of the draft that are fitted
 	Findings []diag.Finding `json:"findings"`
 	Accepted []AcceptedLine `json:"accepted"`
 	Guesses  []GuessLine    `json:"guesses"`
@@ -66,7 +67,7 @@ type StepLine struct {
 // a nanovolt, a microampere or six digits, so that they do not depend on the processor.
 func (r *Result) Report() Report {
 	out := Report{
-		Harness: r.Model.Title, Profile: r.Profile.Name,
+		Harness: r.Model.Title, Profile: r.Profile.Name, With: r.With(),
 		Findings: append([]diag.Finding{}, r.Findings...),
 		Accepted: []AcceptedLine{}, Guesses: []GuessLine{}, Skipped: []SkipLine{},
 		Wires: []WireLine{}, Steps: []StepLine{},

@@ -13,14 +13,20 @@ import (
 type checkCmd struct {
 	Draft   string `arg:"" help:"The draft, or - for standard input."`
 	Format  string `enum:"text,json" default:"text" help:"How to print: text or json."`
-	Profile string `help:"Limits to judge by (see explain profiles); the draft's own, or road."`
 	Guesses bool   `help:"Print every guess; without it, as many lines as fit on a screen."`
 	FailAt  string `enum:"note,warning,fault,danger" default:"fault" help:"Least severity that makes the exit code 1: note, warning, fault or danger."`
+	judging
+}
+
+// judging is what every command that checks a draft may be told.
+type judging struct {
+	Profile string   `help:"Limits to judge by (see explain profiles); the draft's own, or road."`
+	With    []string `sep:"none" placeholder:"OPTION" help:"Fit this option of the draft; may be given again."`
 }
 
 // Run checks the draft and prints the outcome.
 func (c *checkCmd) Run(ctx context.Context, s streams) error {
-	r, err := checked(ctx, s, c.Draft, c.Profile)
+	r, err := checked(ctx, s, c.Draft, c.judging)
 	if err != nil {
 		return err
 	}
@@ -45,13 +51,19 @@ func writeJSON(w io.Writer, v any) error {
 }
 
 // checked loads and checks a draft.
-func checked(ctx context.Context, s streams, path, profile string) (*harness.Result, error) {
+func checked(ctx context.Context, s streams, path string, by judging) (*harness.Result, error) {
 	d, err := load(s, path)
+	if err == nil && len(by.With) > 0 {
+		err = d.Fit(by.With)
+	}
+	if errors.Is(err, harness.ErrOption) {
+		return nil, errUsage{err}
+	}
 	if err != nil {
 		return nil, err
 	}
 	takeRoom(d)
-	r, err := d.Check(ctx, harness.Options{Profile: profile})
+	r, err := d.Check(ctx, harness.Options{Profile: by.Profile})
 	if errors.Is(err, harness.ErrProfile) {
 		return nil, errUsage{err}
 	}
@@ -60,8 +72,8 @@ func checked(ctx context.Context, s streams, path, profile string) (*harness.Res
 
 // sound is checked for the papers and drawings: a draft with mistakes has
 // none, and its findings are printed instead.
-func sound(ctx context.Context, s streams, path, profile string) (*harness.Result, error) {
-	r, err := checked(ctx, s, path, profile)
+func sound(ctx context.Context, s streams, path string, by judging) (*harness.Result, error) {
+	r, err := checked(ctx, s, path, by)
 	if err != nil || r.Sizes != nil {
 		return r, err
 	}

@@ -22,12 +22,12 @@ type drawCmd struct {
 	Number   string `help:"Document number for the title block."`
 	Revision string `help:"Revision for the title block."`
 	Date     string `help:"Date of issue for the title block; nothing is printed without it."`
-	Profile  string `help:"Limits to judge by."`
+	judging
 }
 
 // Run draws the sheets as SVG.
 func (c *drawCmd) Run(ctx context.Context, s streams) error {
-	r, err := sound(ctx, s, c.Draft, c.Profile)
+	r, err := sound(ctx, s, c.Draft, c.judging)
 	if err != nil {
 		return err
 	}

@@ -12,12 +12,12 @@ import (
 )
 
 type listCmd struct {
-	Draft   string `arg:"" help:"The draft, or - for standard input."`
-	Paper   string `arg:"" help:"cut, spools, pins or volts."`
-	Format  string `enum:"text,csv,json" default:"text" help:"How to print: text, csv or json."`
-	Raw     bool   `help:"CSV: leave texts that a spreadsheet could take for a formula as they are."`
-	Out     string `short:"o" help:"Write to this file, whole or not at all; standard output otherwise."`
-	Profile string `help:"Limits to judge by."`
+	Draft  string `arg:"" help:"The draft, or - for standard input."`
+	Paper  string `arg:"" help:"cut, spools, pins or volts."`
+	Format string `enum:"text,csv,json" default:"text" help:"How to print: text, csv or json."`
+	Raw    bool   `help:"CSV: leave texts that a spreadsheet could take for a formula as they are."`
+	Out    string `short:"o" help:"Write to this file, whole or not at all; standard output otherwise."`
+	judging
 }
 
 // Run prints a paper.
@@ -26,7 +26,7 @@ func (c *listCmd) Run(ctx context.Context, s streams) error {
 	if !ok {
 		return errUsage{noPaper(c.Paper)}
 	}
-	r, err := sound(ctx, s, c.Draft, c.Profile)
+	r, err := sound(ctx, s, c.Draft, c.judging)
 	if err != nil {
 		return err
 	}

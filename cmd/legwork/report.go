@@ -20,6 +20,7 @@ import (
 	"legwork/harness"
 	"legwork/harness/check"
 	"legwork/harness/diag"
+	"legwork/harness/model"
 )
 
 // writeReport prints the outcome of a check: findings first, then one screen
@@ -62,6 +63,29 @@ func (p *printer) head(r *harness.Result) {
 	}
 	p.wrapped("  ", "  ", fmt.Sprintf("%s, %s, %s; %s; profile %s",
 		count(len(r.Model.Wires), "wire"), count(len(r.Model.Devices), "device"), stepsSolved(r), ran, r.Profile.Name))
+	p.options(r.Model.Options)
+}
+
+// options says which options of the draft are fitted, and which are not.
+func (p *printer) options(list []*model.Option) {
+	var with, without []string
+	for _, o := range list {
+		name := o.Name
+		if o.Label != "" {
+			name += " (" + o.Label + ")"
+		}
+		if o.Fitted {
+			with = append(with, name)
+		} else {
+			without = append(without, name)
+		}
+	}
+	if len(with) > 0 {
+		p.wrapped("  ", "  ", "with "+strings.Join(with, ", "))
+	}
+	if len(without) > 0 {
+		p.wrapped("  ", "  ", "not fitted: "+strings.Join(without, ", ")+"; check --with NAME fits one")
+	}
 }
 
 func stepsSolved(r *harness.Result) string {

@@ -12,14 +12,14 @@ import (
 )
 
 type whyCmd struct {
-	Draft   string   `arg:"" help:"The draft, or - for standard input."`
-	Name    []string `arg:"" help:"A wire, a device, a terminal or a circuit: 203, F3, K1.86, pump. Where two have one name: wire 203, circuit 203."`
-	Profile string   `help:"Limits to judge by."`
+	Draft string   `arg:"" help:"The draft, or - for standard input."`
+	Name  []string `arg:"" help:"A wire, a device, a terminal or a circuit: 203, F3, K1.86, pump. Where two have one name: wire 203, circuit 203."`
+	judging
 }
 
 // Run prints the working behind a name.
 func (c *whyCmd) Run(ctx context.Context, s streams) error {
-	r, err := sound(ctx, s, c.Draft, c.Profile)
+	r, err := sound(ctx, s, c.Draft, c.judging)
 	if err != nil {
 		return err
 	}

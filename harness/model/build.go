@@ -23,27 +23,29 @@ type builder struct {
 	circuits                            []*draft.Stmt
 	wires                               []wireStmt
 	joint                               []*draft.Stmt // together and spare
-	parts                               []*draft.Stmt
+	parts, options                      []*draft.Stmt
 	accepts                             []acceptStmt
 
-	like     map[string]string // added steps that are like another
-	ghosts   map[string]bool   // names whose statement could not be read: their use is no second fault
-	unknown  map[string]*missing
-	unsaid   int // unknown names beyond what a report holds
-	placeSet *nameSet
-	metalSet *nameSet
-	circSet  *nameSet
-	numSet   *nameSet
-	devSet   *nameSet
-	circuit  map[*draft.Stmt]*Circuit
-	placeBy  map[string]*Place
-	metalBy  map[string]*Metal
-	legBy    map[string]*Leg // by both of its names
-	partSet  *nameSet
-	partBy   map[string]*shelfPart
-	gapSaid  bool
-	full     bool // no more terminals are taken
-	lenient  map[*Device]bool
+	like      map[string]string // added steps that are like another
+	ghosts    map[string]bool   // names whose statement could not be read: their use is no second fault
+	unknown   map[string]*missing
+	unsaid    int // unknown names beyond what a report holds
+	placeSet  *nameSet
+	metalSet  *nameSet
+	circSet   *nameSet
+	numSet    *nameSet
+	devSet    *nameSet
+	circuit   map[*draft.Stmt]*Circuit
+	placeBy   map[string]*Place
+	metalBy   map[string]*Metal
+	legBy     map[string]*Leg // by both of its names
+	partSet   *nameSet
+	partBy    map[string]*shelfPart
+	optionSet *nameSet
+	optionBy  map[string]*Option
+	gapSaid   bool
+	full      bool // no more terminals are taken
+	lenient   map[*Device]bool
 
 	buses  []busStmt
 	spares []spareStmt
@@ -79,12 +81,14 @@ func BuildWith(f *draft.File, setup Setup) (*Model, diag.List) {
 	b.buildMetals()
 	b.buildPlaces()
 	b.buildLegs()
+	b.buildOptions()
 	b.buildParts()
 	b.buildDevices()
 	b.buildCircuits()
 	b.buildWires()
 	b.buildJoint()
 	b.buildAccepts()
+	b.prune()
 	b.finish()
 	b.sayMissing()
 	return b.m, b.findings()
@@ -94,7 +98,7 @@ func newBuilder(f *draft.File, setup Setup) *builder {
 	b := &builder{
 		m: &Model{File: f.Name, SystemV: 12, Profile: "road"}, f: f, setup: setup,
 		files: map[string]*draft.File{f.Name: f}, order: map[string]int{f.Name: 0},
-		partSet: newNameSet(), partBy: map[string]*shelfPart{},
+		partSet: newNameSet(), partBy: map[string]*shelfPart{}, optionSet: newNameSet(), optionBy: map[string]*Option{},
 		ghosts: map[string]bool{}, unknown: map[string]*missing{}, lenient: map[*Device]bool{},
 		placeSet: newNameSet(), metalSet: newNameSet(), circSet: newNameSet(), numSet: newNameSet(), devSet: newNameSet(),
 		circuit: map[*draft.Stmt]*Circuit{}, placeBy: map[string]*Place{}, metalBy: map[string]*Metal{}, legBy: map[string]*Leg{},

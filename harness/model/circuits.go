@@ -33,7 +33,8 @@ func (b *builder) buildCircuits() {
 		}
 		f := &form{owner: "circuit " + name, name: name, settings: circuitSettings, label: &circuit.Label}
 		f.words = map[string]func(*cursor, draft.Item){
-			"color": func(c *cursor, w draft.Item) { b.colorBehind(c, w, f.owner, &circuit.Color) },
+			"color":  func(c *cursor, w draft.Item) { b.colorBehind(c, w, f.owner, &circuit.Color) },
+			"option": b.optionWord(f.owner, &circuit.Option),
 		}
 		f.bare = familyWord(&circuit.Family)
 		f.expected = familyNames

@@ -116,8 +116,9 @@ func (b *builder) deviceForm(r *reading) *form {
 			}
 			d.Metal, d.Grounded = b.metalBehind(c, w, owner)
 		},
-		"from": func(c *cursor, w draft.Item) { b.readFrom(r, c, w) },
-		"part": func(c *cursor, w draft.Item) { b.readPart(r, c, w) },
+		"from":   func(c *cursor, w draft.Item) { b.readFrom(r, c, w) },
+		"option": b.optionWord(owner, &d.Option),
+		"part":   func(c *cursor, w draft.Item) { b.readPart(r, c, w) },
 	}
 	return f
 }

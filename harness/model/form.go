@@ -26,7 +26,7 @@ type form struct {
 }
 
 // later are settings and lines that a later version reads.
-var later = []string{"option", "existing", "plug"}
+var later = []string{"existing", "plug"}
 
 // read takes all items that are left.
 func (b *builder) read(f *form, c *cursor) {

@@ -6,13 +6,15 @@ import (
 )
 
 // Setup is what a model is built from besides the draft's own tree. The zero
-// value includes nothing.
+// value includes and fits nothing.
 type Setup struct {
 	// Included gives the file behind each include statement, by the span of
 	// its head. A statement without one was answered by the reader of files,
 	// or names a file that is read already; it adds nothing. Nil where there is
 	// no folder to read from.
 	Included map[diag.Span]*draft.File
+	// With names the options that are fitted; names that no option bears do nothing.
+	With []string
 }
 
 // include takes in the statements of a file, at the place where it is named.

@@ -28,6 +28,7 @@ type Model struct {
 	Accepts   []*Accept
 	Guesses   []Guess
 	Together  []Together
+	Options   []*Option
 
 	stepWords    map[string]part.StepSet
 	deviceNamed  map[string]*Device
@@ -87,8 +88,9 @@ type Device struct {
 	BoltedTo  *Metal // on
 	Terminals []*Terminal
 	Stmt      *draft.Stmt
-	Thread    string // studs: "M8", "1/4in", "No10"
-	Part      string // part of the shelf that it is, "" when not said
+	Thread    string  // studs: "M8", "1/4in", "No10"
+	Option    *Option // it belongs to, nil for none
+	Part      string  // part of the shelf that it is, "" when not said
 
 	can    able
 	byName map[string]*Terminal // of a device with many terminals: by name and alias
@@ -142,6 +144,7 @@ type Wire struct {
 	LengthM  float64
 	LengthAt diag.Span // zero when not given
 	Via      []*Place
+	Option   *Option   // it belongs to by its own line, nil for none
 	At       diag.Span // its number
 	Stmt     *draft.Stmt
 }
@@ -165,6 +168,7 @@ type Circuit struct {
 	Size     gauge.Size
 	Sized    bool
 	Wires    []*Wire
+	Option   *Option // it belongs to, nil for none
 	At       diag.Span
 }
 

@@ -12,7 +12,7 @@ var statements = []string{"draft", "harness", "place", "leg", "metal", "strap", 
 	"accept", "together", "spare", "note", "include", "part", "option", "cable"}
 
 // notYet are statements that a later version reads.
-var notYet = []string{"option", "cable"}
+var notYet = []string{"cable"}
 
 // headOf gives the head word of a statement, "" for a quoted one.
 func headOf(s *draft.Stmt) string {
@@ -96,7 +96,9 @@ func (b *builder) sortHead(s *draft.Stmt, head string, circuit *draft.Stmt) {
 	case "part":
 		b.parts = append(b.parts, s)
 		return
-	case "option", "cable":
+	case "option":
+		b.options = append(b.options, s)
+	case "cable":
 		b.say(wordRule, s.Head.At, "this version does not read %q statements yet", head)
 		b.ghost(s)
 	default:

@@ -125,7 +125,8 @@ func (b *builder) readWireSettings(w *Wire, c *cursor, owner string) *form {
 	}
 	f.expected = func() []string { return slices.Concat(familyNames(), colorWords()) }
 	f.words = map[string]func(*cursor, draft.Item){
-		"via": func(c *cursor, v draft.Item) { b.readVia(w, c, v, owner) },
+		"via":    func(c *cursor, v draft.Item) { b.readVia(w, c, v, owner) },
+		"option": b.optionWord(owner, &w.Option),
 	}
 	b.read(f, c)
 	return f
