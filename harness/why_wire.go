@@ -73,7 +73,11 @@ func (r *Result) currentOf(s size.Wire) Group {
 	if s.Loaded > 1 {
 		g.Steps = append(g.Steps, gauge.Step{Text: "conductors in its bundle that are loaded then", Value: float64(s.Loaded), Source: "loaded-share"})
 	}
-	if _, judged := s.Judgement.Limit(gauge.FloorDrop); !judged {
+	_, judged := s.Judgement.Limit(gauge.FloorDrop)
+	switch {
+	case s.Conductor.Measured:
+		g.Steps = append(g.Steps, gauge.Step{Text: "resistance as measured, without its bolted joints", Value: s.Conductor.Ohm, Unit: "ohm", Source: "stated"})
+	case !judged:
 		g.Steps = append(g.Steps,
 			gauge.Step{Text: "conductor temperature", Equation: "Ta + (Tr - 30)(I/I30)^2", Value: s.Conductor.TempC, Unit: "C", Source: "conductor-temperature"},
 			gauge.Step{Text: "resistance at that temperature", Equation: "rho(T) L / A", Value: s.Conductor.Ohm, Unit: "ohm", Source: s.Conductor.Size.Source})

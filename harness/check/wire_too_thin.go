@@ -16,7 +16,7 @@ var _ = define(Rule{
 		"Common practice stops at 20 AWG in a dry bundle and at 18 AWG where it is wet or where the wire runs alone.",
 	Equation: "size >= 20 AWG dry in a bundle, 18 AWG wet or alone",
 	Figures:  []string{"smallest-wire"},
-	Misses:   "Wire in a moving part (door, lid, steering) wants fine strands and more copper.",
+	Misses:   "Wire in a moving part (door, lid, steering) wants fine strands and more copper. Cores of a cable are not judged: the jacket carries them.",
 	Needs:    States,
 	Bad: `place   dash  30C
 place   door  30C
@@ -38,6 +38,9 @@ wire 2  F1.2  P1.1  20AWG
 `,
 	Run: func(p *Pass) {
 		p.failing(gauge.FloorMechanical, func(w size.Wire, l gauge.Limit) {
+			if w.Wire.Cable != nil {
+				return // the jacket carries it
+			}
 			p.Report(diag.Finding{
 				At:     sizeSpan(w),
 				Msg:    fmt.Sprintf("wire %s is %s; the least for its place is %s", w.Wire.Number, w.Conductor.Size.Name, leastName(p.Profile, w)),

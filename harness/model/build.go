@@ -41,6 +41,8 @@ type builder struct {
 	legBy     map[string]*Leg // by both of its names
 	partSet   *nameSet
 	partBy    map[string]*shelfPart
+	cables    []cableStmt
+	cable     map[*draft.Stmt]*Cable
 	optionSet *nameSet
 	optionBy  map[string]*Option
 	gapSaid   bool
@@ -49,6 +51,8 @@ type builder struct {
 
 	buses  []busStmt
 	spares []spareStmt
+
+	watch func(*form) // tests see every form before it is read; nil otherwise
 }
 
 type deviceStmt struct {
@@ -60,6 +64,7 @@ type wireStmt struct {
 	stmt    *draft.Stmt
 	role    Role
 	circuit *draft.Stmt // nil: loose
+	cable   *draft.Stmt // it stands under, nil for none
 }
 
 type acceptStmt struct{ stmt, scope *draft.Stmt }
@@ -72,8 +77,11 @@ func Build(f *draft.File) (*Model, diag.List) { return BuildWith(f, Setup{}) }
 
 // BuildWith is Build with files that the draft includes, and options.
 func BuildWith(f *draft.File, setup Setup) (*Model, diag.List) {
-	b := newBuilder(f, setup)
-	for _, s := range f.Stmts {
+	return newBuilder(f, setup).build()
+}
+
+func (b *builder) build() (*Model, diag.List) {
+	for _, s := range b.f.Stmts {
 		b.sort(s, nil)
 	}
 	b.buildHeader()
@@ -85,7 +93,9 @@ func BuildWith(f *draft.File, setup Setup) (*Model, diag.List) {
 	b.buildParts()
 	b.buildDevices()
 	b.buildCircuits()
+	b.buildCables()
 	b.buildWires()
+	b.settleOpen()
 	b.buildJoint()
 	b.buildAccepts()
 	b.prune()
@@ -98,7 +108,7 @@ func newBuilder(f *draft.File, setup Setup) *builder {
 	b := &builder{
 		m: &Model{File: f.Name, SystemV: 12, Profile: "road"}, f: f, setup: setup,
 		files: map[string]*draft.File{f.Name: f}, order: map[string]int{f.Name: 0},
-		partSet: newNameSet(), partBy: map[string]*shelfPart{}, optionSet: newNameSet(), optionBy: map[string]*Option{},
+		partSet: newNameSet(), partBy: map[string]*shelfPart{}, optionSet: newNameSet(), cable: map[*draft.Stmt]*Cable{}, optionBy: map[string]*Option{},
 		ghosts: map[string]bool{}, unknown: map[string]*missing{}, lenient: map[*Device]bool{},
 		placeSet: newNameSet(), metalSet: newNameSet(), circSet: newNameSet(), numSet: newNameSet(), devSet: newNameSet(),
 		circuit: map[*draft.Stmt]*Circuit{}, placeBy: map[string]*Place{}, metalBy: map[string]*Metal{}, legBy: map[string]*Leg{},

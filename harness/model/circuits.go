@@ -9,15 +9,27 @@ import (
 )
 
 var sizeSettings = []part.Setting{
-	{Name: "size", Bare: true, Figures: []part.Figure{{Name: "size", Dim: quantity.Gauge, Min: -3, Max: 30}}},
-	{Name: "metric size", Bare: true, Figures: []part.Figure{{Name: "size", Dim: quantity.Area, Min: 0.1, Max: 240}}},
+	{Name: "size", Bare: true, Doc: "size of the conductor by gauge; chosen when not said",
+		Figures: []part.Figure{{Name: "size", Dim: quantity.Gauge, Min: -3, Max: 30, Doc: "gauge"}}},
+	{Name: "metric size", Bare: true, Doc: "size of the conductor by area; chosen when not said",
+		Figures: []part.Figure{{Name: "size", Dim: quantity.Area, Min: 0.1, Max: 240, Doc: "area"}}},
 }
 
 var circuitSettings = append(append([]part.Setting{}, sizeSettings...),
-	part.Setting{Name: "drop", Figures: []part.Figure{{Name: "drop", Dim: quantity.Percent, Min: 0.1, Max: 50}}})
+	part.Setting{Name: "drop", Doc: "share of the system's volts that may be lost on the way to a load and back; the profile's when not said",
+		Figures: []part.Figure{{Name: "drop", Dim: quantity.Percent, Min: 0.1, Max: 50, Doc: "share of the volts"}}})
 
 var wireSettings = append(append([]part.Setting{}, sizeSettings...),
-	part.Setting{Name: "length", Bare: true, Figures: []part.Figure{{Name: "length", Dim: quantity.Length, Min: 0.005, Max: 200}}})
+	part.Setting{Name: "length", Bare: true, Doc: "length as cut; found from the legs when not said",
+		Figures: []part.Figure{{Name: "length", Dim: quantity.Length, Min: 0.005, Max: 200, Doc: "length"}}},
+	part.Setting{Name: "drop", Doc: "volts lost along an existing wire, and the current at which they were read", Figures: []part.Figure{
+		{Name: "volts", Dim: quantity.Voltage, Min: 0.001, Max: 12, Doc: "volts lost"}, {Name: "current", Dim: quantity.Current, Min: 0.1, Max: 2000, Doc: "current then"}}})
+
+// Positions of the settings of a wire behind its two sizes.
+const (
+	lengthSetting = iota + 2
+	dropSetting
+)
 
 func (b *builder) buildCircuits() {
 	for _, s := range b.circuits {

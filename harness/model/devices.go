@@ -12,15 +12,17 @@ import (
 // reading is a device while it is read: the graph device, and the words that
 // are settled when all devices are known.
 type reading struct {
-	d      *Device
-	form   *form
-	double bool // its name is taken: read for mistakes only
-	in     draft.Item
-	inSaid bool
-	atSaid bool
-	from   *draft.Ref
-	part   *shelfPart // what it is, of the shelf; nil when not said
-	partAt diag.Span  // where that is said
+	d       *Device
+	form    *form
+	double  bool // its name is taken: read for mistakes only
+	in      draft.Item
+	inSaid  bool
+	atSaid  bool
+	from    *draft.Ref
+	plugSet *nameSet
+	seats   []seat
+	part    *shelfPart // what it is, of the shelf; nil when not said
+	partAt  diag.Span  // where that is said
 }
 
 func (b *builder) buildDevices() {
@@ -116,9 +118,10 @@ func (b *builder) deviceForm(r *reading) *form {
 			}
 			d.Metal, d.Grounded = b.metalBehind(c, w, owner)
 		},
-		"from":   func(c *cursor, w draft.Item) { b.readFrom(r, c, w) },
-		"option": b.optionWord(owner, &d.Option),
-		"part":   func(c *cursor, w draft.Item) { b.readPart(r, c, w) },
+		"from":     func(c *cursor, w draft.Item) { b.readFrom(r, c, w) },
+		"option":   b.optionWord(owner, &d.Option),
+		"existing": func(*cursor, draft.Item) { d.Existing = true },
+		"part":     func(c *cursor, w draft.Item) { b.readPart(r, c, w) },
 	}
 	return f
 }

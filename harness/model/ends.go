@@ -20,7 +20,9 @@ func (b *builder) readEnds(w *Wire, c *cursor, owner string, bad bool) bool {
 		}
 		it := c.take()
 		var t *Terminal
-		if it.IsList() {
+		if b.isOpen(it) {
+			t = b.openEnd(w, it.At)
+		} else if it.IsList() {
 			b.say(nameRule, it.At, "an end of %s is one terminal, not the list %s", owner, clip(it.Raw))
 		} else if refs := refsOf(it); len(refs) == 1 {
 			t = b.resolve(refs[0])

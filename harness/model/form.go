@@ -25,12 +25,12 @@ type form struct {
 	broken   bool // a mistake was reported: what is missing may be behind it
 }
 
-// later are settings and lines that a later version reads.
-var later = []string{"existing", "plug"}
-
 // read takes all items that are left.
 func (b *builder) read(f *form, c *cursor) {
 	f.given = map[*part.Setting]diag.Span{}
+	if b.watch != nil {
+		b.watch(f)
+	}
 	for c.more() {
 		switch word := c.word(); {
 		case c.peek().Quoted:
@@ -93,29 +93,18 @@ func (b *builder) readWord(f *form, c *cursor, word string) {
 		return
 	}
 	f.broken = true
-	if slices.Contains(later, word) {
-		b.say(wordRule, it.At, "%s: this version does not read %q yet", f.owner, word)
-	} else {
-		b.sayUnknown(wordRule, it.At, word, f.vocabulary(), "%s has no setting %q", f.owner, clip(word))
-	}
-	b.skip(f, c)
+	b.sayUnknown(wordRule, it.At, word, f.vocabulary(), "%s has no setting %q", f.owner, clip(word))
+	c.skip()
 }
 
-// skip passes over the figures, marks and names that belonged to a word that
-// was not read, so that they are not reported a second time.
-func (b *builder) skip(f *form, c *cursor) {
-	known := func(word string) bool {
-		return f.words[word] != nil || f.settingNamed(word) != nil || f.settingWith(word) != nil || word == "when"
-	}
+// skip passes over the figures and marks that belonged to a word that was
+// not read, so that they are not reported a second time.
+func (c *cursor) skip() {
 	for c.more() && !c.peek().Quoted {
 		if _, isMark := marks[c.word()]; !c.isFigure() && !isMark {
 			break
 		}
 		c.take()
-	}
-	if c.more() && !c.peek().Quoted && !c.isFigure() && !known(c.word()) && c.i >= 2 && slices.Contains(later, c.items[c.i-1].Raw) {
-		c.take()
-		b.skip(f, c)
 	}
 }
 

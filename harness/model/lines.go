@@ -36,6 +36,7 @@ func (b *builder) readLines(r *reading) {
 		}
 		b.readLine(r, s, head, names)
 	}
+	b.seatAll(r)
 }
 
 func (b *builder) readLine(r *reading, s *draft.Stmt, head string, names *nameSet) {
@@ -64,8 +65,8 @@ func (b *builder) readLine(r *reading, s *draft.Stmt, head string, names *nameSe
 		b.lenient[r.d] = true
 		return
 	}
-	if head == "plug" && !b.isRole(r, s) {
-		b.say(wordRule, s.Head.At, "%s: this version does not read %q yet", r.form.owner, head)
+	if head == "plug" && !b.isRole(r, s) && r.d.Kind.Lines.Shape == part.TerminalLines {
+		b.readPlug(r, s)
 		return
 	}
 	if r.d.Kind.Lines.Shape == part.PositionLines {
@@ -142,12 +143,7 @@ func (b *builder) lineForm(r *reading, settings []part.Setting, owner string) *f
 	f := &form{owner: owner, name: owner, settings: settings, names: func() []string { return b.freeNamesOfLines(r.d) }}
 	f.words = map[string]func(*cursor, draft.Item){}
 	if r.d.Kind.Lines.Shape == part.TerminalLines {
-		f.words["at"] = func(c *cursor, w draft.Item) {
-			b.say(wordRule, w.At, "%s: this version does not read %q yet", owner, "at")
-			if c.more() {
-				c.take()
-			}
-		}
+		f.words["at"] = func(c *cursor, w draft.Item) { b.readSeat(r, c, w, owner) }
 	}
 	return f
 }

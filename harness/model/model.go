@@ -29,6 +29,7 @@ type Model struct {
 	Guesses   []Guess
 	Together  []Together
 	Options   []*Option
+	Cables    []*Cable
 
 	stepWords    map[string]part.StepSet
 	deviceNamed  map[string]*Device
@@ -90,8 +91,11 @@ type Device struct {
 	Stmt      *draft.Stmt
 	Thread    string  // studs: "M8", "1/4in", "No10"
 	Option    *Option // it belongs to, nil for none
+	Existing  bool    // it is in the vehicle already: neither bought nor changed
+	Plugs     []Plug  // housings that its terminals sit in
 	Part      string  // part of the shelf that it is, "" when not said
 
+	open   bool // a bare end, made by the word open
 	can    able
 	byName map[string]*Terminal // of a device with many terminals: by name and alias
 }
@@ -104,6 +108,7 @@ type Terminal struct {
 	Name    string // canonical, of the pin
 	Shown   string // full name as the user first typed it: "K1.87", "E3"
 	Landing part.Landing
+	Cavity  string      // plug and cavity that it sits in: "A.12"; "" when not said
 	Ends    []End       // wires that land here, in draft order
 	Metal   *Metal      // terminal that is the metal itself (grounds-to, stud)
 	Bus     []*Terminal // members joined to it by a bus bar, or the bus they sit on
@@ -144,6 +149,11 @@ type Wire struct {
 	LengthM  float64
 	LengthAt diag.Span // zero when not given
 	Via      []*Place
+	Cable    *Cable  // it is a core or drain of, nil for a wire by itself
+	Drain    bool    // the bare wire along a shield
+	Existing bool    // it is in the vehicle already: never cut or resized, but tested
+	Ohm      float64 // measured from end to end, 0 when not known
+	OhmAt    diag.Span
 	Option   *Option   // it belongs to by its own line, nil for none
 	At       diag.Span // its number
 	Stmt     *draft.Stmt

@@ -40,6 +40,9 @@ func (b *builder) buildPins(r *reading) {
 	}
 	for i, p := range d.Pins {
 		t := &Terminal{ID: len(b.m.Terminals), Device: d, Pin: i, Name: p.Name, Landing: p.Landing, At: p.At}
+		if p.Line >= 0 {
+			t.Cavity = d.Lines[p.Line].Cavity
+		}
 		switch {
 		case d.Metal != nil && p.Name == d.Kind.Ground:
 			t.Metal = d.Metal

@@ -51,9 +51,14 @@ func (b *builder) prune() {
 		}
 	}
 	for _, w := range b.m.Wires {
-		if !w.Option.fitted() || !w.Circuit.Option.fitted() || p.out[w.From.Device] || p.out[w.To.Device] {
+		if !w.Option.fitted() || !w.Circuit.Option.fitted() || w.Cable != nil && !w.Cable.Option.fitted() || p.out[w.From.Device] || p.out[w.To.Device] {
 			p.wires[w] = true
 			p.strike(w.Stmt)
+			for _, t := range []*Terminal{w.From, w.To} {
+				if t.Device.open {
+					p.out[t.Device] = true
+				}
+			}
 		}
 	}
 	if p.found {
@@ -81,6 +86,13 @@ func (p *pruner) cut() {
 	m.Guesses = slices.DeleteFunc(m.Guesses, func(g Guess) bool { return p.lines[lineOf(g.At)] })
 	for _, c := range m.Circuits {
 		c.Wires = slices.DeleteFunc(c.Wires, p.goneWire)
+	}
+	for _, k := range m.Cables {
+		k.Cores = slices.DeleteFunc(k.Cores, p.goneWire)
+	}
+	m.Cables = slices.DeleteFunc(m.Cables, func(k *Cable) bool { return len(k.Cores) == 0 })
+	for i, k := range m.Cables {
+		k.ID = i
 	}
 	for i, d := range m.Devices {
 		d.ID = i

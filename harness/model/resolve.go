@@ -123,6 +123,9 @@ func (d *Device) pinNames() []string {
 func (m *Model) TerminalByName(full string) (*Terminal, bool) {
 	name, pin, dotted := strings.Cut(full, ".")
 	d := m.deviceNamed[name]
+	if bare := m.deviceNamed[full]; bare != nil && bare.open {
+		return bare.Terminals[0], true
+	}
 	switch {
 	case d == nil:
 		return nil, false

@@ -35,7 +35,7 @@ func TestNoCascade(t *testing.T) {
 		{"unknown metal, the device keeps its return", "lamp P9 5W at bay grounds-to chassis\nwire 9 P9 F1.2", []string{"chassis"}},
 		{"wire with a bad end is known to together", "wire 9 S1.2 F1.9\ntogether S1.2 9 2", []string{"F1.9", "2"}},
 		{"bad step, one finding", "step a9 like runing\nswitch S9 at dash closed when a9", []string{"runing"}},
-		{"setting not read, with its figures", "lamp P9 5W at bay grounds-to frame existing drop 0.2V 8A measured", []string{"existing"}},
+		{"setting not read, with its figures", "lamp P9 5W at bay grounds-to frame exisiting 0.2V 8A measured", []string{"exisiting"}},
 		{"setting unknown, with its figures", "lamp P9 5W at bay blink 2V 30A guess grounds-to frame", []string{"blink"}},
 	}
 	for _, c := range cases {

@@ -91,7 +91,7 @@ func (b *builder) partForm(r *reading) *form {
 // place of its own.
 func (b *builder) placeWords(owner string) map[string]func(*cursor, draft.Item) {
 	words := map[string]func(*cursor, draft.Item){}
-	for _, word := range []string{"at", "in", "on", "grounds-to", "from", "option"} {
+	for _, word := range []string{"at", "in", "on", "grounds-to", "from", "option", "existing"} {
 		words[word] = func(c *cursor, w draft.Item) {
 			b.say(wordRule, w.At, "%s stands nowhere; say %s on the device", owner, word)
 			if c.more() {

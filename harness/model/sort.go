@@ -9,10 +9,10 @@ import (
 
 // statements are the heads of top-level statements besides the device kinds.
 var statements = []string{"draft", "harness", "place", "leg", "metal", "strap", "step", "circuit", "wire", "lead",
-	"accept", "together", "spare", "note", "include", "part", "option", "cable"}
+	"accept", "together", "spare", "note", "include", "part", "option", "cable", "core", "drain"}
 
-// notYet are statements that a later version reads.
-var notYet = []string{"cable"}
+// notYet are statements that stand under another one only.
+var notYet = []string{"core", "drain"}
 
 // headOf gives the head word of a statement, "" for a quoted one.
 func headOf(s *draft.Stmt) string {
@@ -80,11 +80,11 @@ func (b *builder) sortHead(s *draft.Stmt, head string, circuit *draft.Stmt) {
 		}
 		return
 	case "wire":
-		b.wires = append(b.wires, wireStmt{s, Built, circuit})
+		b.wires = append(b.wires, wireStmt{stmt: s, role: Built, circuit: circuit})
 	case "lead":
-		b.wires = append(b.wires, wireStmt{s, Lead, circuit})
+		b.wires = append(b.wires, wireStmt{stmt: s, role: Lead, circuit: circuit})
 	case "strap":
-		b.wires = append(b.wires, wireStmt{s, Strap, circuit})
+		b.wires = append(b.wires, wireStmt{stmt: s, role: Strap, circuit: circuit})
 	case "together", "spare":
 		b.joint = append(b.joint, s)
 	case "accept":
@@ -99,8 +99,11 @@ func (b *builder) sortHead(s *draft.Stmt, head string, circuit *draft.Stmt) {
 	case "option":
 		b.options = append(b.options, s)
 	case "cable":
-		b.say(wordRule, s.Head.At, "this version does not read %q statements yet", head)
-		b.ghost(s)
+		b.sortCable(s, circuit)
+		return
+	case "core", "drain":
+		b.say(wordRule, s.Head.At, "%s stands below its cable; is it indented too little?", article(head))
+		b.wires = append(b.wires, wireStmt{stmt: s, role: Built, circuit: circuit})
 	default:
 		kind, _ := part.Of(head)
 		b.devices = append(b.devices, deviceStmt{s, kind})
@@ -118,7 +121,7 @@ func (b *builder) fitsCircuit(head string) bool {
 	if k, ok := part.Of(head); ok {
 		return k.Self
 	}
-	return slices.Contains([]string{"wire", "lead", "strap", "accept", "together", "spare", "note", "cable"}, head)
+	return slices.Contains([]string{"wire", "lead", "strap", "accept", "together", "spare", "note", "cable", "core", "drain"}, head)
 }
 
 // sortChild sorts a line under a statement that has no lines of its own kind.

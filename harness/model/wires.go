@@ -35,11 +35,21 @@ func (b *builder) buildWire(s wireStmt) {
 	w := &Wire{ID: len(b.m.Wires), Number: number, Role: s.role, At: c.items[0].At, Stmt: s.stmt}
 	known := b.declare(b.numSet, number, what, w.At)
 	owner := what + " " + number
+	var cable *Cable
+	if s.cable != nil {
+		cable = b.cable[s.cable]
+		w.Drain = headOf(s.stmt) == "drain"
+		owner = headOf(s.stmt) + " " + number
+	}
 	ends := b.readEnds(w, c, owner, s.stmt.Bad)
 	f := b.readWireSettings(w, c, owner)
 	w.Size, w.Sized, w.SizeAt = b.sizeOf(f)
-	if length := b.said(f, 2); length != nil {
+	if length := b.said(f, lengthSetting); length != nil {
 		w.LengthM, w.LengthAt = length.Nums[0], length.At
+	}
+	b.measured(w, f)
+	if cable != nil {
+		b.asCore(w, cable, owner, f.broken)
 	}
 	if !f.broken {
 		b.needed(w, owner)
@@ -58,6 +68,11 @@ func (b *builder) addWire(w *Wire, s wireStmt) {
 		w.Circuit = b.loose()
 	}
 	w.Circuit.Wires = append(w.Circuit.Wires, w)
+	if w.Cable != nil {
+		w.Cable.Cores = append(w.Cable.Cores, w)
+	}
+	b.keepOpen(w)
+	b.assumeSize(w)
 	if !w.Sized && w.Role == Built && w.Circuit.Sized {
 		w.Size, w.Sized, w.SizeAt = w.Circuit.Size, true, w.Circuit.At
 	}
@@ -74,6 +89,10 @@ func (b *builder) addWire(w *Wire, s wireStmt) {
 
 // endsFit reports ends that can't belong to such a conductor.
 func (b *builder) endsFit(w *Wire, owner string) bool {
+	if w.From.Device.open && w.To.Device.open {
+		b.say(missingRule, w.At, "both ends of %s are open; one has to land somewhere", owner)
+		return false
+	}
 	if w.From == w.To {
 		b.say(duplicateRule, w.ToAt, "%s begins and ends at %s", owner, fullName(w.From))
 		return false
@@ -125,8 +144,9 @@ func (b *builder) readWireSettings(w *Wire, c *cursor, owner string) *form {
 	}
 	f.expected = func() []string { return slices.Concat(familyNames(), colorWords()) }
 	f.words = map[string]func(*cursor, draft.Item){
-		"via":    func(c *cursor, v draft.Item) { b.readVia(w, c, v, owner) },
-		"option": b.optionWord(owner, &w.Option),
+		"via":      func(c *cursor, v draft.Item) { b.readVia(w, c, v, owner) },
+		"option":   b.optionWord(owner, &w.Option),
+		"existing": func(*cursor, draft.Item) { w.Existing = true },
 	}
 	b.read(f, c)
 	return f

@@ -63,6 +63,7 @@ type Line struct {
 	Name   string // terminal, position, half or bus
 	Role   *Role
 	Values []Value
+	Cavity string   // TerminalLines: plug and cavity that the terminal sits in, "A.12"; "" when not said
 	Refs   []string // PositionLines: canonical terminals joined; BusLines: full names of the members
 	At     diag.Span
 }

@@ -13,7 +13,7 @@ func TestEveryPromisedKindIsThere(t *testing.T) {
 		names = append(names, k.Name)
 	}
 	require.Equal(t, []string{
-		"alternator", "battery", "box", "breaker", "coil", "connector", "diode", "fuse", "gauge", "heater", "keyswitch", "lamp",
+		"alternator", "battery", "box", "breaker", "cap", "coil", "connector", "diode", "fuse", "gauge", "heater", "keyswitch", "lamp",
 		"link", "module", "motor", "relay", "resistor", "sensor", "solenoid", "splice", "starter", "stud", "switch",
 	}, names)
 }

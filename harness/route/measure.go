@@ -64,7 +64,7 @@ func (r *Routes) measure(n *network, w *model.Wire) Path {
 	switch {
 	case w.LengthM > 0:
 		p.LengthM, p.Given, p.Known = w.LengthM, true, true
-		if way.ok && w.LengthM < way.lengthM-slackM {
+		if way.ok && !w.Existing && w.LengthM < way.lengthM-slackM {
 			r.Findings.Add(tooShort(n.m, w, way))
 		}
 	case p.Known:

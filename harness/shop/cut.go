@@ -31,7 +31,7 @@ func Cut(s Source) Table {
 		},
 	}
 	for _, w := range s.Model.Wires {
-		if w.Role != model.Lead {
+		if w.Role != model.Lead && !w.Existing && w.Cable == nil {
 			t.Rows = append(t.Rows, cutRow(s, w))
 		}
 	}
@@ -57,6 +57,14 @@ func cutNotes(s Source) []string {
 	}
 	if leads := leadsOf(s.Model); leads != "" {
 		notes = append(notes, "Not cut, since they come with their device: leads "+leads+".")
+	}
+	if old := existingOf(s.Model); old != "" {
+		notes = append(notes, "Not cut, since they are in the vehicle: wires "+old+". Test them before use.")
+	}
+	for _, k := range s.Model.Cables {
+		if !k.Existing {
+			notes = append(notes, cableNote(s, k))
+		}
 	}
 	return notes
 }

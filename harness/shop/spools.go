@@ -57,7 +57,7 @@ func spools(s Source) []spool {
 	var list []spool
 	at := map[[3]string]int{}
 	for _, w := range s.Model.Wires {
-		if w.Role != model.Built {
+		if w.Role != model.Built || w.Existing || w.Cable != nil {
 			continue
 		}
 		k := s.Sizes.Wires[w.ID].Conductor

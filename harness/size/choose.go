@@ -124,7 +124,7 @@ func (c *chooser) weigh(wires []*model.Wire) func(rung int) float64 {
 // temperature that its design current brings it to.
 func (c *chooser) ohmAt(w *model.Wire, rung int) float64 {
 	s := c.menu[w.ID].at(rung)
-	return s.Size.OhmPerM(c.tempAt(w, s)) * c.r.Paths[w.ID].LengthM
+	return c.copperOhm(w, s, c.tempAt(w, s))
 }
 
 func (c *chooser) tempAt(w *model.Wire, s *gauge.Rating) float64 {
@@ -146,7 +146,7 @@ func (c *chooser) conductors(list []solve.Conductor, pick func(w *model.Wire) *g
 		temp := c.tempAt(w, s)
 		length := c.r.Paths[w.ID].LengthM
 		list[i] = solve.Conductor{
-			Size: s.Size, Family: s.Family, LengthM: length, TempC: temp, Ohm: s.Size.OhmPerM(temp) * length,
+			Size: s.Size, Family: s.Family, LengthM: length, TempC: temp, Ohm: c.copperOhm(w, s, temp), Measured: w.Ohm > 0,
 		}
 	}
 	return list

@@ -14,7 +14,7 @@ func (c Conductor) ohmAt(corner part.Corner) float64 {
 	if corner != part.ColdStart {
 		return c.Ohm
 	}
-	if c.Size.AreaMM2 > 0 && c.LengthM > 0 {
+	if c.Size.AreaMM2 > 0 && c.LengthM > 0 && !c.Measured {
 		return c.Size.OhmPerM(gauge.ColdC) * c.LengthM
 	}
 	return gauge.CopperAt(c.Ohm, gauge.ColdC) * c.Ohm / max(gauge.CopperAt(c.Ohm, c.TempC), 1e-12)

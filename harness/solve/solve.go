@@ -29,11 +29,12 @@ type Case struct {
 
 // Conductor is the wire as sized: what solve has to know of it.
 type Conductor struct {
-	Size    gauge.Size
-	Family  gauge.Family
-	LengthM float64
-	TempC   float64 // conductor temperature in the hot corner
-	Ohm     float64 // copper alone, hot corner
+	Size     gauge.Size
+	Family   gauge.Family
+	LengthM  float64
+	TempC    float64 // conductor temperature in the hot corner
+	Ohm      float64 // copper alone, hot corner
+	Measured bool    // Ohm was measured, and does not follow from size and length
 }
 
 // History is all steps of one case, in the order of the model's steps.
