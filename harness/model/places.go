@@ -14,19 +14,20 @@ import (
 const defaultPlaceC = 50
 
 var placeSettings = []part.Setting{
-	{Name: "temperature", Bare: true, Figures: []part.Figure{{Name: "temperature", Dim: quantity.Temperature, Min: -60, Max: 200,
-		Default: defaultPlaceC, HasDefault: true, Guess: true}}},
-	{Name: "weather", Bare: true, Words: []string{"wet", "dry"}, Default: "dry"},
+	{Name: "temperature", Bare: true, Doc: "how hot it gets around the wires, in the worst hour", Figures: []part.Figure{{
+		Name: "temperature", Dim: quantity.Temperature, Min: -60, Max: 200, Default: defaultPlaceC, HasDefault: true, Guess: true, Doc: "temperature"}}},
+	{Name: "weather", Bare: true, Words: []string{"wet", "dry"}, Default: "dry", Doc: "whether water or spray gets there"},
 }
 
 var legSettings = []part.Setting{
-	{Name: "length", Bare: true, Figures: []part.Figure{{Name: "length", Dim: quantity.Length, Min: 0.01, Max: 100,
-		Default: DefaultLengthM, HasDefault: true, Guess: true}}},
-	{Name: "covering", Bare: true, Words: []string{"tape", "split-loom", "sleeve", "conduit", "braid", "heat-shrink", "bare"}},
+	{Name: "length", Bare: true, Doc: "how long the way is, measured along it", Figures: []part.Figure{{
+		Name: "length", Dim: quantity.Length, Min: 0.01, Max: 100, Default: DefaultLengthM, HasDefault: true, Guess: true, Doc: "length"}}},
+	{Name: "covering", Bare: true, Doc: "what the bundle is wrapped in", Words: []string{"tape", "split-loom", "sleeve", "conduit", "braid", "heat-shrink", "bare"}},
 }
 
 var metalSettings = []part.Setting{
-	{Name: "resistance", Bare: true, Figures: []part.Figure{{Name: "resistance", Dim: quantity.Resistance, Min: 0, Max: 1}}},
+	{Name: "resistance", Bare: true, Doc: "from one end to the other; none when not said", Figures: []part.Figure{{
+		Name: "resistance", Dim: quantity.Resistance, Min: 0, Max: 1, Doc: "resistance"}}},
 }
 
 // DefaultLengthM is the length taken for a wire or leg whose length is not
