@@ -111,6 +111,10 @@ func unitWord(d quantity.Dim) string {
 		return "6way"
 	case quantity.Length:
 		return "6in"
+	case quantity.Gauge:
+		return "14AWG"
+	case quantity.Area:
+		return "2.5mm2"
 	}
 	return quantity.Format(5, d)
 }
