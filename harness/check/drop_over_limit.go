@@ -104,7 +104,7 @@ func dropDetail(p *Pass, path size.Path) string {
 	var most *model.Wire
 	volts := 0.0
 	for _, w := range path.Wires {
-		v := math.Abs(p.Sizes.Hot.States[path.Step.ID].WireA[w.ID]) * p.Sizes.Wires[w.ID].Conductor.Ohm
+		v := (math.Abs(p.Sizes.Hot.States[path.Step.ID].WireA[w.ID]) + path.ExtraA) * p.Sizes.Wires[w.ID].Conductor.Ohm
 		if v > volts {
 			most, volts = w, v
 		}
@@ -112,6 +112,10 @@ func dropDetail(p *Pass, path size.Path) string {
 	if most == nil {
 		return ""
 	}
-	return fmt.Sprintf("Wire %s, %s, takes the most of it: %s.", most.Number,
+	detail := fmt.Sprintf("Wire %s, %s, takes the most of it: %s.", most.Number,
 		p.Sizes.Wires[most.ID].Conductor.Size.Name, quantity.Text(volts, quantity.Voltage))
+	if path.ExtraA > 0 {
+		detail += fmt.Sprintf(" That is at its start, with %s more than steady.", quantity.Text(path.ExtraA, quantity.Current))
+	}
+	return detail
 }

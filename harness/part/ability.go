@@ -64,6 +64,8 @@ type Draw struct {
 	DutyFrac    float64 // share of the time it draws, 0 to 1; 1 when not said
 	PeakA       float64 // drawn at every start for PeakS seconds; 0: not said
 	PeakS       float64
+	OnS         float64 // how long it is on at a time; 0: not said
+	PeriodS     float64 // from one time on to the next; 0: not said
 	At          diag.Span
 }
 
@@ -81,12 +83,13 @@ type Contact struct {
 
 // Output is a controller output: it sinks or sources current while commanded.
 type Output struct {
-	Pin    string
-	Sinks  bool // low-side; otherwise high-side
-	RatedA float64
-	Steps  StepSet
-	Clamps bool // the driver takes the kick of the coil itself
-	At     diag.Span
+	Pin      string
+	Sinks    bool // low-side; otherwise high-side
+	RatedA   float64
+	Steps    StepSet
+	Clamps   bool    // the driver takes the kick of the coil itself
+	DutyFrac float64 // share of the time that it is on; 1 when not said
+	At       diag.Span
 }
 
 // Kick is an inductance between two terminals.

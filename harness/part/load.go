@@ -53,9 +53,10 @@ func (r rating) ohm() float64 {
 
 // draw describes the load between two terminals.
 func (d *Device) draw(r rating, plus, minus string, t LoadType) Draw {
+	cadence := d.rhythm()
 	out := Draw{
 		Plus: plus, Minus: minus, Amps: r.amps, RatedV: r.volts, Type: t, AmpsKnown: r.known, At: d.At,
-		InrushA: d.Num("inrush"), DutyFrac: d.dutyFrac(), PeakA: d.Num("peak"), PeakS: d.NumAt("peak", 1),
+		InrushA: d.Num("inrush"), DutyFrac: cadence.dutyFrac, OnS: cadence.onS, PeriodS: cadence.periodS, PeakA: d.Num("peak"), PeakS: d.NumAt("peak", 1),
 	}
 	if r.at != nil && !r.at.At.IsZero() {
 		out.At = r.at.At

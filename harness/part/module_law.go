@@ -127,7 +127,11 @@ func moduleOutputs(d *Device) []Output {
 	var out []Output
 	for i := range d.Lines {
 		if l := &d.Lines[i]; l.is("low-side") || l.is("high-side") {
-			out = append(out, Output{Pin: l.Name, Sinks: l.is("low-side"), RatedA: l.Num("current"), Steps: l.When(), Clamps: l.Said("clamps"), At: l.At})
+			o := Output{Pin: l.Name, Sinks: l.is("low-side"), RatedA: l.Num("current"), Steps: l.When(), Clamps: l.Said("clamps"), DutyFrac: 1, At: l.At}
+			if l.Said("duty") {
+				o.DutyFrac = l.Num("duty") / 100
+			}
+			out = append(out, o)
 		}
 	}
 	return out

@@ -52,6 +52,7 @@ type chooser struct {
 	stand   []*gauge.Rating // by wire ID: what stands in for it while design currents are found
 	base    []*gauge.Rating // by wire ID: the thinnest that heat and protection admit
 	cur     currents
+	pulses  []pulse
 	history *solve.History
 	played  []solve.Conductor // by wire ID: what the history was played with
 	short   *shorts
@@ -63,7 +64,7 @@ type chooser struct {
 }
 
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
-	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric)}
+	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), pulses: pulses(m)}
 	c.set()
 	return c
 }

@@ -24,7 +24,7 @@ func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 	}
 	s := &Sizes{Hot: c.history, Cold: cold, Usual: usual, Guards: c.guards}
 	for _, f := range c.fuses {
-		f.LoadA, f.At = fuseLoad(c.history, f.Device, f.Index)
+		f.LoadA, f.At = c.fuseLoad(c.history, f.Device, f.Index)
 		s.Fuses = append(s.Fuses, f)
 	}
 	s.Wires = make([]Wire, len(c.m.Wires))
@@ -74,6 +74,9 @@ func (c *chooser) pairedDrops(usual *solve.History) []Path {
 	for i := range list {
 		p := &list[i]
 		p.UsualV = also[key{p.Device, p.Draw, p.Step.ID}]
+		if p.ExtraA > 0 {
+			p.UsualV += p.DropV - p.steadyV
+		}
 		c.flows = c.flows[:0]
 		for _, f := range c.lossOf(*p).flows {
 			p.Wires = append(p.Wires, f.wire)

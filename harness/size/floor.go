@@ -16,7 +16,7 @@ func (c *chooser) floors() {
 		k := c.caseOf(w, peakOf(c.history, w), 1)
 		c.base[w.ID] = c.thinnest(&k, w)
 	}
-	c.cur = demand(c.m, c.r, c.history, c.base)
+	c.cur = demand(c.m, c.r, c.history, c.base, c.rootMeanSquare)
 	for i := range c.chains {
 		for _, w := range c.chains[i].wires {
 			if _, given := givenSize(w); given {

@@ -16,7 +16,7 @@ func (c *chooser) rateFuses(h *solve.History) {
 	for _, d := range c.m.Devices {
 		for i, f := range d.Protects() {
 			fuse := Fuse{Device: d, Index: i, RatedA: f.RatedA}
-			fuse.LoadA, fuse.At = fuseLoad(h, d, i)
+			fuse.LoadA, fuse.At = c.fuseLoad(h, d, i)
 			if f.RatedA == 0 {
 				fuse.choose(c, f.Family)
 			}
@@ -32,20 +32,6 @@ func (f *Fuse) choose(c *chooser, family string) {
 	if ok {
 		f.RatedA = rated
 	}
-}
-
-// fuseLoad gives the largest steady current through a protective element, and
-// the step in which it flows.
-func fuseLoad(h *solve.History, d *model.Device, i int) (amps float64, at string) {
-	for _, s := range h.States {
-		if !steady(s) {
-			continue
-		}
-		if a := math.Abs(s.FuseA.Of(d, i)); a > amps {
-			amps, at = a, s.Step.Name
-		}
-	}
-	return amps, at
 }
 
 // rated gives the rating of a protective element as it stands: the draft's,

@@ -33,7 +33,7 @@ type currents struct {
 // demand reads the currents out of the states and counts, for each leg and
 // step, the conductors that are loaded together. base is each wire's smallest
 // admissible size, so that the count does not depend on what was chosen.
-func demand(m *model.Model, r *route.Routes, h *solve.History, base []*gauge.Rating) currents {
+func demand(m *model.Model, r *route.Routes, h *solve.History, base []*gauge.Rating, heatOf func(*solve.State) []float64) currents {
 	c := currents{
 		heatA:  make([]float64, len(m.Wires)),
 		peakA:  make([]float64, len(m.Wires)),
@@ -46,13 +46,16 @@ func demand(m *model.Model, r *route.Routes, h *solve.History, base []*gauge.Rat
 		if !steady(s) {
 			continue
 		}
-		inLeg := countLoaded(m, r, s, share)
+		inLeg, warms := countLoaded(m, r, s, share), heatOf(s)
 		for _, w := range m.Wires {
 			amps := math.Abs(s.WireA[w.ID])
 			if amps > c.peakA[w.ID] {
 				c.peakA[w.ID], c.at[w.ID] = amps, s.Step.Name
 			}
 			n := bundled(r.Paths[w.ID], inLeg, amps >= share[w.ID])
+			if warms != nil {
+				amps = warms[w.ID]
+			}
 			if heat := amps / gauge.BundleFactor(n); heat > worst[w.ID] {
 				worst[w.ID], c.heatA[w.ID], c.loaded[w.ID] = heat, amps, n
 			}

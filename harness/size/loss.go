@@ -35,6 +35,9 @@ func (c *chooser) lossOf(p Path) *loss {
 	from := len(c.flows)
 	c.flows = w.out.way(c.tracer.point[plus.ID], c.flows)
 	c.flows = w.back.way(c.tracer.point[minus.ID], c.flows)
+	for i := from; i < len(c.flows); i++ {
+		c.flows[i].amps += p.ExtraA
+	}
 	return &loss{dropV: p.DropV, limitV: p.LimitV, flows: c.flows[from:]}
 }
 
@@ -49,7 +52,7 @@ func (c *chooser) drops(h *solve.History) iter.Seq[Path] {
 	return func(yield func(Path) bool) {
 		for p := range drops(c.m, c.p, h) {
 			plus, _ := c.endsOf(p)
-			if c.waysIn(p.Step.ID).out.leadsTo(c.tracer.point[plus.ID]) && !yield(p) {
+			if c.waysIn(p.Step.ID).out.leadsTo(c.tracer.point[plus.ID]) && !yield(c.atPeak(p)) {
 				return
 			}
 		}

@@ -103,7 +103,7 @@ func (c *chooser) rungs() []int {
 // raiseFloors judges every open wire with the currents of the last play and
 // sets the floors anew; chains under their floor grow to it.
 func (c *chooser) raiseFloors() {
-	c.cur = demand(c.m, c.r, c.history, c.base)
+	c.cur = demand(c.m, c.r, c.history, c.base, c.rootMeanSquare)
 	for i := range c.chains {
 		ch := &c.chains[i]
 		ch.floor, ch.by = 0, ""

@@ -58,6 +58,9 @@ type Path struct {
 	DropV  float64 // posts to terminals, feed and return, sure figures
 	UsualV float64 // the same, nominal figures
 	LimitV float64
+	ExtraA float64 // what its start draws above the steady current; DropV has it in
 	Wires  []*model.Wire
 	Why    []gauge.Step
+
+	steadyV float64 // DropV without ExtraA
 }
