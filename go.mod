@@ -4,6 +4,7 @@ go 1.26.8
 
 require (
 	github.com/alecthomas/kong v1.17.0
+	github.com/dlclark/regexp2 v1.11.5
 	github.com/google/go-cmp v0.7.0
 	github.com/stretchr/testify v1.12.1
 	golang.org/x/term v0.48.0

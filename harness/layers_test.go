@@ -25,6 +25,7 @@ var layers = map[string]string{
 	"harness/draft":      "harness/diag harness/quantity",
 	"harness/part":       "harness/diag harness/quantity harness/circuit gauge",
 	"harness/model":      "harness/draft harness/part harness/diag harness/quantity gauge",
+	"harness/words":      "harness/model harness/draft harness/part harness/diag harness/quantity gauge",
 	"harness/route":      belowRoute,
 	"harness/solve":      belowRoute + " harness/route",
 	"harness/size":       belowRoute + " harness/route harness/solve",
@@ -53,6 +54,7 @@ var outside = []struct {
 	{module: "golang.org/x/term", below: "cmd/"},
 	{module: "github.com/stretchr/testify", testOnly: true},
 	{module: "github.com/google/go-cmp", testOnly: true},
+	{module: "github.com/dlclark/regexp2", below: "harness/words", testOnly: true},
 }
 
 // onlyInCmd holds packages of the standard library that reach the disk, the
