@@ -12,17 +12,20 @@ import (
 // reading is a device while it is read: the graph device, and the words that
 // are settled when all devices are known.
 type reading struct {
-	d       *Device
-	form    *form
-	double  bool // its name is taken: read for mistakes only
-	in      draft.Item
-	inSaid  bool
-	atSaid  bool
-	from    *draft.Ref
-	plugSet *nameSet
-	seats   []seat
-	part    *shelfPart // what it is, of the shelf; nil when not said
-	partAt  diag.Span  // where that is said
+	d          *Device
+	form       *form
+	double     bool // its name is taken: read for mistakes only
+	in         draft.Item
+	inSaid     bool
+	atSaid     bool
+	from       *draft.Ref
+	plugSet    *nameSet
+	marks      []printed
+	cavities   []string
+	cavitiesAt diag.Span
+	seats      []seat
+	part       *shelfPart // what it is, of the shelf; nil when not said
+	partAt     diag.Span  // where that is said
 }
 
 func (b *builder) buildDevices() {
@@ -103,7 +106,9 @@ func (b *builder) deviceForm(r *reading) *form {
 	f := &form{owner: owner, name: d.Name, settings: d.Kind.Settings, label: &d.Label}
 	f.names = func() []string { return b.freeNames(d) }
 	f.words = map[string]func(*cursor, draft.Item){
-		"at": func(c *cursor, w draft.Item) { b.deviceAt(r, c, w) },
+		"marked":   func(c *cursor, w draft.Item) { b.readMarked(r, c, w) },
+		"cavities": func(c *cursor, w draft.Item) { b.readCavities(r, c, w) },
+		"at":       func(c *cursor, w draft.Item) { b.deviceAt(r, c, w) },
 		"in": func(c *cursor, w draft.Item) {
 			if it, ok := b.nameBehind(c, w, owner, "a box"); ok {
 				r.in, r.inSaid = it, true

@@ -52,7 +52,7 @@ func (b *builder) quiet(t *Terminal) {
 
 func (b *builder) quietOf(d *Device, r draft.Ref) {
 	pin := strings.Join(r.Parts, ".")
-	if t := d.Terminal(pin); t != nil {
+	if t := d.called(pin); t != nil {
 		b.quiet(t)
 	} else {
 		b.noTerminal(d, pin, r.At, "")

@@ -2,7 +2,6 @@ package model
 
 import (
 	"slices"
-	"strconv"
 
 	"legwork/harness/diag"
 	"legwork/harness/part"
@@ -28,6 +27,7 @@ func (b *builder) buildPins(r *reading) {
 	if d.Kind.Lines != nil {
 		b.linePins(r)
 	}
+	b.mark(r)
 	if r.double {
 		return
 	}
@@ -80,13 +80,14 @@ func (b *builder) linePins(r *reading) {
 		}
 	case part.HalfLines:
 		n := b.ways(r)
+		b.nameCavities(r, n)
 		for i, l := range d.Lines {
 			if len(d.Pins) > 2*maxCavities {
 				b.say(limitRule, l.At, "%s has more than %d terminals", r.form.owner, 2*maxCavities)
 				break
 			}
 			for k := 1; k <= n; k++ {
-				add(l.Name+"."+strconv.Itoa(k), i, l.At)
+				add(d.Lines[i].CavityName(k), i, l.At)
 			}
 		}
 	}
@@ -144,6 +145,9 @@ func (b *builder) joinBus(bus busStmt, bar, t *Terminal, at diag.Span) {
 func fullName(t *Terminal) string {
 	if t.Device.Kind.Self {
 		return t.Device.Name
+	}
+	if p := t.Device.Pins[t.Pin].Printed; p != "" {
+		return t.Device.Name + "." + p
 	}
 	return t.Device.Name + "." + t.Name
 }

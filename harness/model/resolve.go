@@ -1,6 +1,7 @@
 package model
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -25,7 +26,7 @@ func (b *builder) resolve(ref draft.Ref) *Terminal {
 		return b.onlyTerminal(d, ref)
 	}
 	pin := strings.Join(ref.Parts[1:], ".")
-	t := d.Terminal(pin)
+	t := d.called(pin)
 	if t != nil && !d.Kind.Self {
 		if t.Shown == "" {
 			t.Shown = name + "." + pin
@@ -113,7 +114,7 @@ func (b *builder) onlyTerminal(d *Device, ref draft.Ref) *Terminal {
 func (d *Device) pinNames() []string {
 	var names []string
 	for _, p := range d.Pins {
-		names = append(append(names, p.Name), p.Aliases...)
+		names = append(append(names, cmp.Or(p.Printed, p.Name)), p.Aliases...)
 	}
 	return names
 }
@@ -130,7 +131,7 @@ func (m *Model) TerminalByName(full string) (*Terminal, bool) {
 	case d == nil:
 		return nil, false
 	case dotted && !d.Kind.Self:
-		t := d.Terminal(pin)
+		t := d.called(pin)
 		return t, t != nil
 	case !dotted && len(d.Terminals) == 1:
 		return d.Terminals[0], true

@@ -84,6 +84,8 @@ func (b *builder) partForm(r *reading) *form {
 	f := &form{owner: "part " + d.Name, name: d.Name, settings: d.Kind.Settings, label: &d.Label}
 	f.names = func() []string { return b.freeNames(d) }
 	f.words = b.placeWords(f.owner)
+	f.words["marked"] = func(c *cursor, w draft.Item) { b.readMarked(r, c, w) }
+	f.words["cavities"] = func(c *cursor, w draft.Item) { b.readCavities(r, c, w) }
 	return f
 }
 
@@ -152,6 +154,12 @@ func (b *builder) takePart(r *reading) {
 	}
 	if r.d.Thread == "" {
 		r.d.Thread = from.d.Thread
+	}
+	if len(r.marks) == 0 {
+		r.marks = from.marks
+	}
+	if len(r.cavities) == 0 {
+		r.cavities, r.cavitiesAt = from.cavities, r.partAt
 	}
 	r.d.Part = r.part.name
 }

@@ -119,7 +119,8 @@ func DeviceStatement(k *part.Kind) Statement {
 func PartStatement(k *part.Kind) Statement {
 	return Statement{
 		Word: "part " + k.Name, Slots: []Slot{{Name: "NAME", Takes: NewName}}, Label: true, Settings: k.Settings,
-		Doc: "Defines a part of the shelf. " + k.Title,
+		Words: slices.DeleteFunc(DeviceWords(), func(w Word) bool { return w.Word != "marked" && w.Word != "cavities" }),
+		Doc:   "Defines a part of the shelf. " + k.Title,
 	}
 }
 
@@ -134,6 +135,9 @@ func DeviceWords() []Word {
 			"how much wire there is between the source and this device, measured"},
 		{"option", []Slot{{Name: "OPTION", Takes: AnOption}}, "the option that it belongs to: it is there only where that is fitted"},
 		{"existing", nil, "it is in the vehicle already: drawn dashed, tested, never bought"},
+		{"marked", []Slot{{Name: "TERMINAL", Takes: Anything}, {Name: "MARK", Takes: Anything, Several: true}},
+			"what its terminals are called on the device itself, in pairs: marked COM 3 NO 5; a draft then calls them so"},
+		{"cavities", []Slot{{Name: "CAVITY", Takes: Anything, Several: true}}, "connectors: what the cavities of each half are called, where that is not 1, 2, 3"},
 		{"part", []Slot{{Name: "PART", Takes: APart}}, "the part of the shelf that it is; what its own line says wins"},
 	}
 }

@@ -53,11 +53,19 @@ func couples(d *Device) []Pair {
 	}
 	var out []Pair
 	for n := 1; n <= int(d.Num("ways")); n++ {
-		at := "." + strconv.Itoa(n)
-		a, b := d.Lines[0].Name+at, d.Lines[1].Name+at
+		a, b := d.Lines[0].CavityName(n), d.Lines[1].CavityName(n)
 		if has[a] && has[b] {
 			out = append(out, Pair{A: a, B: b, Ohm: ohm})
 		}
 	}
 	return out
+}
+
+// CavityName is the full name of the n-th cavity of a half, counted from 1:
+// "cab.3", or "cab.B1" where its cavities have names.
+func (l *Line) CavityName(n int) string {
+	if n <= len(l.Cavities) {
+		return l.Name + "." + l.Cavities[n-1]
+	}
+	return l.Name + "." + strconv.Itoa(n)
 }

@@ -54,18 +54,20 @@ type Pin struct {
 	Landing Landing
 	Line    int // index into Lines, -1 for a fixed terminal
 	At      diag.Span
-	Quiet   bool // may stay without a wire (a fixed terminal such as 87a)
-	Wired   bool // a wire or bus lands here; set by the model, tells an alternator where it senses
+	Quiet   bool   // may stay without a wire (a fixed terminal such as 87a)
+	Printed string // what stands on the device, where the draft says so: the only name that a draft may use then
+	Wired   bool   // a wire or bus lands here; set by the model, tells an alternator where it senses
 }
 
 // Line is one child line as read.
 type Line struct {
-	Name   string // terminal, position, half or bus
-	Role   *Role
-	Values []Value
-	Cavity string   // TerminalLines: plug and cavity that the terminal sits in, "A.12"; "" when not said
-	Refs   []string // PositionLines: canonical terminals joined; BusLines: full names of the members
-	At     diag.Span
+	Name     string // terminal, position, half or bus
+	Role     *Role
+	Values   []Value
+	Cavity   string   // TerminalLines: plug and cavity that the terminal sits in, "A.12"; "" when not said
+	Cavities []string // HalfLines: names of the cavities where they are not numbers
+	Refs     []string // PositionLines: canonical terminals joined; BusLines: full names of the members
+	At       diag.Span
 }
 
 // StepSet is a set of steps as bits: bit i is step i of the model's list.

@@ -1,6 +1,8 @@
 package part
 
 import (
+	"slices"
+
 	"legwork/gauge"
 	"legwork/harness/circuit"
 	"legwork/harness/quantity"
@@ -8,19 +10,19 @@ import (
 
 var _ = define(Kind{
 	Name:  "fuse",
-	Title: "A fuse: blade, or bolted down.",
-	Law: "A resistance that warms with its own current: R = cold R x (1 + 0.42 (i / rating)^2). Bolt-down: cold R = 56 mV / rating, a low figure that counts only among nominal ones. " +
+	Title: "A fuse: blade, cartridge, glass tube, or bolted down.",
+	Law: "A resistance that warms with its own current: R = cold R x (1 + 0.42 (i / rating)^2). Styles without a table of their own, bolt-down ones and glass among them: cold R = 56 mV / rating, a low figure that counts only among nominal ones. " +
 		"A fuse without a rating has no resistance until legwork has chosen one.",
 	Letter: "F",
 	Settings: []Setting{
 		bare("rating", "rated current; chosen by legwork when not said", Figure{Name: "current", Dim: quantity.Current, Min: 0.5, Max: 800, Doc: "rated current"}),
-		oneOf("style", "how it is held", "blade", "bolt-down"),
+		oneOf("style", "how it is built and held", "blade", "mini", "maxi", "micro", "cartridge", "glass", "glass-slow", "torpedo", "bolt-down", "midi", "mega"),
 	},
 	Terminals: []Terminal{
 		{Name: "1", Aliases: []string{"LINE"}, Doc: "side of the source"},
 		{Name: "2", Aliases: []string{"LOAD"}, Doc: "side of the load"},
 	},
-	Bolted:   func(d *Device) bool { return d.Word("style") == "bolt-down" },
+	Bolted:   func(d *Device) bool { return slices.Contains([]string{"bolt-down", "midi", "mega"}, d.Word("style")) },
 	Stamp:    func(d *Device, s *Stamper) { s.Add(FuseElement, "1", "2", fuseLaw(d, s, d.Word("style")), s.All()) },
 	Symbol:   fuseSymbol(),
 	Protects: func(d *Device) []Fuse { return protects(d, d.Word("style")) },

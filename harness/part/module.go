@@ -9,7 +9,7 @@ var _ = define(Kind{
 	Name:  "module",
 	Title: "A controller: its terminals are its lines, each with a role.",
 	Law: "Alive while every feed has its volts to the ground terminals: above where stated, else half the system's. Then a feed draws its current down to those volts, below in proportion; else it draws asleep, or leaks. " +
-		"Outputs work only while it is alive: low-side to ground, high-side from a feed, each 0.5 V at rated current, in proportion below. Its ground terminals are one point inside. A reference gives 5 V behind 1 ohm.",
+		"Outputs work only while it is alive: low-side to ground, high-side from a feed, each 0.5 V at rated current, in proportion below. Its ground terminals are one point inside. A reference gives 5 V behind 1 ohm, a pulled-up input its volts behind the pull-up, while it is alive.",
 	Letter: "A",
 	Settings: []Setting{
 		{Name: "ground-wanted", Free: true, Doc: "metal that its maker wants its grounds on"},
@@ -57,13 +57,21 @@ func moduleRoles() []Role {
 		{Word: "low-side", Doc: "output that joins its load to ground", Settings: output},
 		{Word: "high-side", Doc: "output that joins its load to a feed", Settings: append(output,
 			Setting{Name: "fed-by", Free: true, Doc: "the feed that it takes its current from; the first one when not said"})},
-		{Word: "input", Doc: "reads volts; draws next to nothing"},
+		{Word: "input", Doc: "reads volts; draws next to nothing", Settings: []Setting{
+			named("pull-up", "resistor inside to steady volts while the module is alive, and these volts", pullOhm,
+				Figure{Name: "volts", Dim: quantity.Voltage, Min: 1, Max: 32, Doc: "volts behind it"}.or(gauge.UsualReferenceV, "usual-reference").optional()),
+			named("pull-down", "resistor inside to ground", pullOhm),
+		}},
+		{Word: "signal", Doc: "a signal or data line, in or out; draws next to nothing"},
 		{Word: "sensor-ground", Doc: "return of sensors, which nothing else may share"},
+		{Word: "shield", Doc: "end of a shield or of its drain wire; one with the grounds inside, and no return for anything else"},
 		{Word: "reference", Doc: "steady volts for sensors", Settings: []Setting{
 			bare("volts", "what it gives", Figure{Name: "volts", Dim: quantity.Voltage, Min: 1, Max: 24, Doc: "reference volts"}.or(gauge.UsualReferenceV, "usual-reference")),
 		}},
 	}
 }
+
+var pullOhm = Figure{Name: "resistance", Dim: quantity.Resistance, Min: 10, Max: 1e7, Doc: "resistance"}
 
 // is reports whether the line has the role.
 func (l *Line) is(role string) bool { return l.Role != nil && l.Role.Word == role }
@@ -81,7 +89,7 @@ func (d *Device) withRole(role string) []string {
 
 // returns lists the ground terminals, power grounds first.
 func (d *Device) returns() []string {
-	return append(d.withRole("ground"), d.withRole("sensor-ground")...)
+	return append(append(d.withRole("ground"), d.withRole("sensor-ground")...), d.withRole("shield")...)
 }
 
 // stepOff is the index of the step off, the first of every draft.

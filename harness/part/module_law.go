@@ -42,9 +42,21 @@ func stampModule(d *Device, s *Stamper) {
 			law := circuit.Law{Kind: circuit.Source, Volt: l.Num("volts"), Ohm: gauge.UsualReferenceOhm}
 			s.AddIf(SourceElement, l.Name, gnd, law, s.All(), alive, false)
 			s.Add(LeakElement, l.Name, gnd, leak(), s.All())
-		case l.is("input"):
-			s.Add(LeakElement, l.Name, gnd, leak(), s.All())
+		case l.is("input"), l.is("signal"):
+			stampInput(s, l, gnd, alive)
 		}
+	}
+}
+
+// stampInput adds what holds an input while nothing else does.
+func stampInput(s *Stamper, l *Line, gnd string, alive int) {
+	s.Add(LeakElement, l.Name, gnd, leak(), s.All())
+	if l.Said("pull-up") {
+		law := circuit.Law{Kind: circuit.Source, Volt: l.Value("pull-up").num(1), Ohm: l.Num("pull-up")}
+		s.AddIf(SourceElement, l.Name, gnd, law, s.All(), alive, false)
+	}
+	if l.Said("pull-down") {
+		s.Add(Element, l.Name, gnd, resistor(l.Num("pull-down")), s.All())
 	}
 }
 
@@ -140,8 +152,8 @@ func moduleOutputs(d *Device) []Output {
 func moduleReturns(d *Device) []Return {
 	var out []Return
 	for i := range d.Lines {
-		if l := &d.Lines[i]; l.is("ground") || l.is("sensor-ground") {
-			out = append(out, Return{Pin: l.Name, Wanted: d.Word("ground-wanted"), Sensor: l.is("sensor-ground"), At: l.At})
+		if l := &d.Lines[i]; l.is("ground") || l.is("sensor-ground") || l.is("shield") {
+			out = append(out, Return{Pin: l.Name, Wanted: d.Word("ground-wanted"), Sensor: !l.is("ground"), At: l.At})
 		}
 	}
 	return out
@@ -150,7 +162,7 @@ func moduleReturns(d *Device) []Return {
 // moduleInside leads from every feed to the references and joins the grounds.
 func moduleInside(d *Device) []Path {
 	var out []Path
-	for _, ref := range d.withRole("reference") {
+	for _, ref := range append(d.withRole("reference"), d.pulledUp()...) {
 		for _, feed := range d.withRole("feed") {
 			out = append(out, Path{A: feed, B: ref, OneWay: true})
 		}
@@ -165,8 +177,22 @@ func moduleInside(d *Device) []Path {
 func moduleHolds(d *Device) []Held {
 	var out []Held
 	for i := range d.Lines {
-		if l := &d.Lines[i]; l.is("reference") {
+		switch l := &d.Lines[i]; {
+		case l.is("reference"):
 			out = append(out, Held{Pin: l.Name, Volts: l.Num("volts"), At: l.At})
+		case l.is("input") && l.Said("pull-up"):
+			out = append(out, Held{Pin: l.Name, Volts: l.Value("pull-up").num(1), At: l.At})
+		}
+	}
+	return out
+}
+
+// pulledUp lists the inputs that are held up from inside.
+func (d *Device) pulledUp() []string {
+	var out []string
+	for i := range d.Lines {
+		if l := &d.Lines[i]; l.is("input") && l.Said("pull-up") {
+			out = append(out, l.Name)
 		}
 	}
 	return out

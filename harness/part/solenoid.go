@@ -12,7 +12,7 @@ var _ = define(Kind{
 	Letter: "Q",
 	Settings: loadSettings(
 		named("coil", "resistance of the coil at 20 C", Figure{Name: "resistance", Dim: quantity.Resistance, Min: 0.1, Max: 1e4, Doc: "coil resistance"}),
-		oneOf("action", "what it is", "valve", "injector"),
+		oneOf("action", "what it is", "valve", "injector", "clutch", "lock"),
 		Setting{Name: "suppress", Words: []string{"diode", "resistor", "zener"}, Doc: "what lies across the coil to take its kick"},
 	),
 	Terminals: []Terminal{
