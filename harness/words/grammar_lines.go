@@ -108,7 +108,7 @@ func ofKind(k *part.Kind) rule {
 func ofLines(k *part.Kind) []rule {
 	var rules []rule
 	for _, s := range model.Statements() {
-		if s.Under == k.Name || s.Word == "accept" || s.Word == "note" || s.Word == "spare" {
+		if s.Under == k.Name || belowAny(s.Word, k) {
 			rules = append(rules, include("statement-"+s.Word))
 		}
 	}
