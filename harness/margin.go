@@ -120,7 +120,7 @@ func (r *Result) pullMargins() []Margin {
 // about it is not taken for a pass.
 func NotLookedAt() []string {
 	return []string{
-		"terminal, seal and crimp fit to the wire",
+		"crimps, and the fit of terminals and seals that no part names",
 		"bend, chafe, heat-shield and fuel-line clearance",
 		"charge balance and battery drain over days",
 		"what happens within milliseconds, noise and interference, signal levels",

@@ -10,10 +10,14 @@ import (
 // setting with what belongs to it; the table serves the look alone, and a word
 // that is not in it takes only figures.
 var named = []string{
-	"after", "at", "color", "engine", "family", "from", "grounds-to", "ground-wanted", "in", "key",
-	"label", "like", "note", "on", "option", "part", "plug", "profile", "suppress", "system",
-	"units", "via", "when",
+	"after", "at", "cavities", "color", "engine", "family", "fed-by", "from", "grounds-to", "ground-wanted", "in", "key",
+	"label", "like", "note", "on", "option", "part", "plug", "profile", "seals", "suppress", "system",
+	"terminals", "units", "via", "when",
 }
+
+// alone are the words that take nothing behind them: a figure there stands for
+// itself.
+var alone = []string{"existing", "sealed", "shielded", "twisted", "clamps", "fuel"}
 
 // tied are the words that belong to the setting before them.
 var tied = []string{"when", "sheet", "measured", "guess"}
@@ -52,6 +56,8 @@ func (c *cutter) belongs(i int, w string) bool {
 	switch {
 	case c.name, c.figures && isFigure(w):
 		return true
+	case strings.HasPrefix(c.cells[len(c.cells)-1], "marked") && !isKey(w) && w[0] != '"':
+		return true
 	case slices.Contains(tied, w):
 		return w != "when" || c.s.ParentWord() != "module"
 	}
@@ -68,7 +74,7 @@ func (c *cutter) note(w string, key bool) {
 	case key && slices.Contains(named, w):
 		c.name, c.figures = true, false
 	case key:
-		c.figures = true
+		c.figures = !slices.Contains(alone, w)
 	case !isFigure(w):
 		c.figures = false
 	}

@@ -26,28 +26,30 @@ type builder struct {
 	parts, options                      []*draft.Stmt
 	accepts                             []acceptStmt
 
-	like      map[string]string // added steps that are like another
-	ghosts    map[string]bool   // names whose statement could not be read: their use is no second fault
-	unknown   map[string]*missing
-	unsaid    int // unknown names beyond what a report holds
-	placeSet  *nameSet
-	metalSet  *nameSet
-	circSet   *nameSet
-	numSet    *nameSet
-	devSet    *nameSet
-	circuit   map[*draft.Stmt]*Circuit
-	placeBy   map[string]*Place
-	metalBy   map[string]*Metal
-	legBy     map[string]*Leg // by both of its names
-	partSet   *nameSet
-	partBy    map[string]*shelfPart
-	cables    []cableStmt
-	cable     map[*draft.Stmt]*Cable
-	optionSet *nameSet
-	optionBy  map[string]*Option
-	gapSaid   bool
-	full      bool // no more terminals are taken
-	lenient   map[*Device]bool
+	like       map[string]string // added steps that are like another
+	ghosts     map[string]bool   // names whose statement could not be read: their use is no second fault
+	unknown    map[string]*missing
+	unsaid     int // unknown names beyond what a report holds
+	placeSet   *nameSet
+	metalSet   *nameSet
+	circSet    *nameSet
+	numSet     *nameSet
+	devSet     *nameSet
+	circuit    map[*draft.Stmt]*Circuit
+	placeBy    map[string]*Place
+	metalBy    map[string]*Metal
+	legBy      map[string]*Leg // by both of its names
+	partSet    *nameSet
+	partBy     map[string]*shelfPart
+	terminalBy map[string]*TerminalPart
+	sealBy     map[string]*SealPart
+	cables     []cableStmt
+	cable      map[*draft.Stmt]*Cable
+	optionSet  *nameSet
+	optionBy   map[string]*Option
+	gapSaid    bool
+	full       bool // no more terminals are taken
+	lenient    map[*Device]bool
 
 	buses  []busStmt
 	spares []spareStmt
@@ -108,7 +110,7 @@ func newBuilder(f *draft.File, setup Setup) *builder {
 	b := &builder{
 		m: &Model{File: f.Name, SystemV: 12, Profile: "road"}, f: f, setup: setup,
 		files: map[string]*draft.File{f.Name: f}, order: map[string]int{f.Name: 0},
-		partSet: newNameSet(), partBy: map[string]*shelfPart{}, optionSet: newNameSet(), cable: map[*draft.Stmt]*Cable{}, optionBy: map[string]*Option{},
+		partSet: newNameSet(), partBy: map[string]*shelfPart{}, optionSet: newNameSet(), cable: map[*draft.Stmt]*Cable{}, terminalBy: map[string]*TerminalPart{}, sealBy: map[string]*SealPart{}, optionBy: map[string]*Option{},
 		ghosts: map[string]bool{}, unknown: map[string]*missing{}, lenient: map[*Device]bool{},
 		placeSet: newNameSet(), metalSet: newNameSet(), circSet: newNameSet(), numSet: newNameSet(), devSet: newNameSet(),
 		circuit: map[*draft.Stmt]*Circuit{}, placeBy: map[string]*Place{}, metalBy: map[string]*Metal{}, legBy: map[string]*Leg{},

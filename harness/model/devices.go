@@ -23,6 +23,8 @@ type reading struct {
 	marks      []printed
 	cavities   []string
 	cavitiesAt diag.Span
+	finish     Finish
+	lineFinish map[string]*Finish // by line
 	seats      []seat
 	part       *shelfPart // what it is, of the shelf; nil when not said
 	partAt     diag.Span  // where that is said
@@ -128,6 +130,7 @@ func (b *builder) deviceForm(r *reading) *form {
 		"existing": func(*cursor, draft.Item) { d.Existing = true },
 		"part":     func(c *cursor, w draft.Item) { b.readPart(r, c, w) },
 	}
+	b.finishWords(f.words, owner, &r.finish)
 	return f
 }
 

@@ -2,6 +2,7 @@ package model
 
 import (
 	"slices"
+	"strings"
 
 	"legwork/harness/diag"
 	"legwork/harness/draft"
@@ -142,6 +143,9 @@ func (b *builder) readRole(k *part.Kind, s *draft.Stmt, c *cursor, owner string)
 func (b *builder) lineForm(r *reading, settings []part.Setting, owner string) *form {
 	f := &form{owner: owner, name: owner, settings: settings, names: func() []string { return b.freeNamesOfLines(r.d) }}
 	f.words = map[string]func(*cursor, draft.Item){}
+	if r.d.Kind.Lines.Shape == part.HalfLines {
+		b.finishWords(f.words, owner, r.finishOf(strings.TrimPrefix(owner, r.d.Name+".")))
+	}
 	if r.d.Kind.Lines.Shape == part.TerminalLines {
 		f.words["at"] = func(c *cursor, w draft.Item) { b.readSeat(r, c, w, owner) }
 	}

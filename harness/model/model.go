@@ -108,6 +108,7 @@ type Terminal struct {
 	Name    string // canonical, of the pin
 	Shown   string // full name as the user first typed it: "K1.87", "E3"
 	Landing part.Landing
+	Finish  Finish      // what wires may end with here, where the draft says so
 	Cavity  string      // plug and cavity that it sits in: "A.12"; "" when not said
 	Ends    []End       // wires that land here, in draft order
 	Metal   *Metal      // terminal that is the metal itself (grounds-to, stud)

@@ -43,6 +43,7 @@ func (b *builder) buildPins(r *reading) {
 		if p.Line >= 0 {
 			t.Cavity = d.Lines[p.Line].Cavity
 		}
+		t.Finish = r.finishAt(t)
 		switch {
 		case d.Metal != nil && p.Name == d.Kind.Ground:
 			t.Metal = d.Metal

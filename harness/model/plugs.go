@@ -45,7 +45,9 @@ func (b *builder) readPlug(r *reading, s *draft.Stmt) {
 		return
 	}
 	p := Plug{Name: name, At: s.Items[0].At}
-	f := &form{owner: "plug " + r.d.Name + "." + name, name: r.d.Name + "." + name, settings: plugSettings, label: &p.Label}
+	owner := "plug " + r.d.Name + "." + name
+	f := &form{owner: owner, name: r.d.Name + "." + name, settings: plugSettings, label: &p.Label, words: map[string]func(*cursor, draft.Item){}}
+	b.finishWords(f.words, owner, r.finishOf(name))
 	b.read(f, c)
 	values := b.orDefault(f, p.At)
 	p.Ways, p.Sealed, p.BladeM = int(values[0].Nums[0]), values[1].Said, values[2].Nums[0]

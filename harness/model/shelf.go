@@ -19,8 +19,16 @@ type shelfPart struct {
 // buildParts reads the shelf. Mistakes are reported here, once, and not where
 // a part is used.
 func (b *builder) buildParts() {
+	goods := func(s *draft.Stmt) bool { _, ok := part.GoodOf(s.Item(0).Word()); return ok }
 	for _, s := range b.parts {
-		b.buildPart(s)
+		if goods(s) {
+			b.buildPart(s)
+		}
+	}
+	for _, s := range b.parts {
+		if !goods(s) { // they may name goods
+			b.buildPart(s)
+		}
 	}
 }
 
@@ -35,6 +43,10 @@ func (b *builder) buildPart(s *draft.Stmt) {
 		return
 	}
 	it := c.take()
+	if good, ok := part.GoodOf(word); ok {
+		b.buildGood(s, good, c)
+		return
+	}
 	kind, ok := part.Of(word)
 	if !ok {
 		b.sayUnknown(wordRule, it.At, word, kindNames(), "part: no kind %q", clip(word))
@@ -84,6 +96,7 @@ func (b *builder) partForm(r *reading) *form {
 	f := &form{owner: "part " + d.Name, name: d.Name, settings: d.Kind.Settings, label: &d.Label}
 	f.names = func() []string { return b.freeNames(d) }
 	f.words = b.placeWords(f.owner)
+	b.finishWords(f.words, f.owner, &r.finish)
 	f.words["marked"] = func(c *cursor, w draft.Item) { b.readMarked(r, c, w) }
 	f.words["cavities"] = func(c *cursor, w draft.Item) { b.readCavities(r, c, w) }
 	return f
@@ -161,6 +174,7 @@ func (b *builder) takePart(r *reading) {
 	if len(r.cavities) == 0 {
 		r.cavities, r.cavitiesAt = from.cavities, r.partAt
 	}
+	r.finish = r.finish.or(from.finish)
 	r.d.Part = r.part.name
 }
 
@@ -205,6 +219,9 @@ func kindNames() []string {
 	var names []string
 	for _, k := range part.Kinds() {
 		names = append(names, k.Name)
+	}
+	for _, g := range part.Goods() {
+		names = append(names, g.Name)
 	}
 	return names
 }

@@ -96,7 +96,7 @@ func ofShelf() []Statement {
 			Doc: "Takes in the statements of another file, in the draft's own folder or below it.", Example: `include "shelf.draft"`},
 		{Word: "part", Slots: []Slot{{Name: "KIND", Takes: AKind}, nameSlot}, Label: true,
 			Doc: "Defines a part of the shelf: a kind with its settings and lines, used by `part NAME` on a device.", Example: "part relay small-relay coil 85ohm contact 30A"},
-		{Word: "plug", Under: "module", Slots: []Slot{nameSlot}, Label: true, Settings: plugSettings,
+		{Word: "plug", Under: "module", Slots: []Slot{nameSlot}, Label: true, Settings: plugSettings, Words: []Word{terminalsWord, sealsWord},
 			Doc: "A housing of a controller that has several. The line of a terminal then says its cavity: `BAT feed 0.4A at A.12`.", Example: "plug A 24way sealed"},
 	}
 }
@@ -104,7 +104,11 @@ func ofShelf() []Statement {
 // LineWords are the words that a line below a device may say besides the
 // settings of its role.
 func LineWords(shape part.Shape) []Word {
-	if shape != part.TerminalLines {
+	switch shape {
+	case part.TerminalLines:
+	case part.HalfLines:
+		return []Word{terminalsWord, sealsWord}
+	default:
 		return nil
 	}
 	return []Word{{"at", []Slot{{Name: "PLUG.CAVITY", Takes: ACavity}}, "the cavity of a plug that it sits in"}}

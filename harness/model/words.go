@@ -119,10 +119,17 @@ func DeviceStatement(k *part.Kind) Statement {
 func PartStatement(k *part.Kind) Statement {
 	return Statement{
 		Word: "part " + k.Name, Slots: []Slot{{Name: "NAME", Takes: NewName}}, Label: true, Settings: k.Settings,
-		Words: slices.DeleteFunc(DeviceWords(), func(w Word) bool { return w.Word != "marked" && w.Word != "cavities" }),
-		Doc:   "Defines a part of the shelf. " + k.Title,
+		Words: slices.DeleteFunc(DeviceWords(), func(w Word) bool {
+			return !slices.Contains([]string{"marked", "cavities", "terminals", "seals"}, w.Word)
+		}),
+		Doc: "Defines a part of the shelf. " + k.Title,
 	}
 }
+
+var (
+	terminalsWord = Word{"terminals", []Slot{{Name: "PART", Takes: APart, Several: true}}, "terminals of the shelf that its wires may end with, joined by commas; their fit is judged"}
+	sealsWord     = Word{"seals", []Slot{{Name: "PART", Takes: APart, Several: true}}, "seals of the shelf that its wires may go through, joined by commas; their fit is judged"}
+)
 
 // DeviceWords are the words that every device may say besides its settings.
 func DeviceWords() []Word {
@@ -138,6 +145,7 @@ func DeviceWords() []Word {
 		{"marked", []Slot{{Name: "TERMINAL", Takes: Anything}, {Name: "MARK", Takes: Anything, Several: true}},
 			"what its terminals are called on the device itself, in pairs: marked COM 3 NO 5; a draft then calls them so"},
 		{"cavities", []Slot{{Name: "CAVITY", Takes: Anything, Several: true}}, "connectors: what the cavities of each half are called, where that is not 1, 2, 3"},
+		terminalsWord, sealsWord,
 		{"part", []Slot{{Name: "PART", Takes: APart}}, "the part of the shelf that it is; what its own line says wins"},
 	}
 }

@@ -76,7 +76,8 @@ func (c *chooser) link() {
 	c.of = of
 	c.chains = make([]chain, len(members))
 	for i, wires := range members {
-		c.chains[i] = chain{wires: wires, top: c.ceiling(wires), fixed: allGiven(wires), ohm: c.ohmAt}
+		most := c.ceiling(wires)
+		c.chains[i] = chain{wires: wires, top: c.fitTop(wires, most), most: most, fixed: allGiven(wires), ohm: c.ohmAt}
 		c.chains[i].grams = c.weigh(wires)
 	}
 }

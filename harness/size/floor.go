@@ -24,6 +24,7 @@ func (c *chooser) floors() {
 			}
 			c.raise(&c.chains[i], w, c.cur.heatA[w.ID], 0)
 		}
+		c.fitFloor(&c.chains[i])
 		c.chains[i].rung = c.chains[i].floor
 	}
 }
@@ -43,7 +44,7 @@ func (c *chooser) raise(ch *chain, w *model.Wire, heatA, shortA float64) {
 	k := c.caseOf(w, heatA, c.cur.loaded[w.ID])
 	k.ShortA = shortA
 	m := c.menu[w.ID]
-	rung := min(lowest(m, &k), ch.top)
+	rung := min(lowest(m, &k), ch.most)
 	if rung < ch.floor || rung == ch.floor && ch.by != "" {
 		return
 	}

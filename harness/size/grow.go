@@ -40,7 +40,8 @@ type chain struct {
 	fixed bool   // the draft gave the sizes
 	ohm   func(w *model.Wire, rung int) float64
 	grams func(rung int) float64
-	top   int
+	top   int // highest rung that drop may grow it to
+	most  int // highest rung that any floor may lift it to
 }
 
 // saved is the volts that a loss gains when chain c grows by one rung.

@@ -113,6 +113,7 @@ func (c *chooser) raiseFloors() {
 			}
 			c.raise(ch, w, c.cur.heatA[w.ID], c.shorts[w.ID])
 		}
+		c.fitFloor(ch)
 		ch.rung = max(ch.rung, ch.floor)
 	}
 }
