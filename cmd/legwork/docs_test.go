@@ -66,18 +66,26 @@ func pages(t *testing.T) []string {
 
 // Every block of README and docs is run: drafts are checked, commands are
 // carried out and their output compared. A block without a language is prose.
+// A draft may have a file name behind its language: the commands below it on
+// the page then find it, with what else the page names so. One that is there
+// for its faults says faulty behind that.
 func TestPagesAreTrue(t *testing.T) {
 	for _, path := range pages(t) {
 		raw, err := os.ReadFile(path)
 		require.NoError(t, err)
 		page := string(raw)
 		name, _ := filepath.Rel(root, path)
+		files := map[string]string{}
 		for _, b := range blocksOf(page) {
-			switch b.lang {
+			switch lang, rest, _ := strings.Cut(b.lang, " "); lang {
 			case "draft":
-				draftBlock(t, name, b)
+				file, faulty, _ := strings.Cut(rest, " ")
+				if file != "" {
+					files[file] = strings.Join(b.lines, "\n") + "\n"
+				}
+				draftBlock(t, name, b, faulty == "faulty")
 			case "console":
-				page = consoleBlock(t, name, page, b)
+				page = consoleBlock(t, name, page, b, files)
 			}
 		}
 		if *update && page != string(raw) {
@@ -86,20 +94,21 @@ func TestPagesAreTrue(t *testing.T) {
 	}
 }
 
-// draftBlock checks a draft; it must be without faults.
-func draftBlock(t *testing.T, name string, b block) {
+// draftBlock checks a draft; it must be without faults, or have one if it is
+// there for that.
+func draftBlock(t *testing.T, name string, b block, faulty bool) {
 	t.Helper()
 	d := harness.Parse(name, []byte(strings.Join(b.lines, "\n")+"\n"))
 	r, err := d.Check(context.Background(), harness.Options{})
 	require.NoError(t, err)
-	require.Less(t, r.Findings.Worst(), diag.Fault, "%s, block at line %d: %v", name, b.first, r.Findings)
+	require.Equal(t, faulty, r.Findings.Worst() >= diag.Fault, "%s, block at line %d: %v", name, b.first, r.Findings)
 }
 
 // consoleBlock carries out the commands of a block, lines that begin with
 // "$ ", and compares what follows with their output; a line "..." stands for
 // any number of lines, and a command without output only has to work. It
 // gives the page, brought up to date with -update.
-func consoleBlock(t *testing.T, name, page string, b block) string {
+func consoleBlock(t *testing.T, name, page string, b block, files map[string]string) string {
 	t.Helper()
 	var fresh []string
 	for i := 0; i < len(b.lines); {
@@ -109,7 +118,7 @@ func consoleBlock(t *testing.T, name, page string, b block) string {
 			end++
 		}
 		want := b.lines[i+1 : end]
-		got, code, ran := carryOut(t, b.lines[i][2:])
+		got, code, ran := carryOut(t, b.lines[i][2:], files)
 		fresh = append(fresh, b.lines[i])
 		require.LessOrEqual(t, code, exitFindings, "%s:%d: %s\n%s", name, b.first+i+1, b.lines[i], strings.Join(got, "\n"))
 		switch {
@@ -127,7 +136,7 @@ func consoleBlock(t *testing.T, name, page string, b block) string {
 
 // carryOut runs a command line of the pages. The test command itself is not
 // run from inside a test; .ci/run calls it.
-func carryOut(t *testing.T, line string) (out []string, code int, ran bool) {
+func carryOut(t *testing.T, line string, files map[string]string) (out []string, code int, ran bool) {
 	t.Helper()
 	line = strings.TrimPrefix(strings.TrimPrefix(line, "go run ./cmd/"), "legwork ")
 	if line == "go test ./..." || strings.HasPrefix(line, "go test -bench") {
@@ -135,17 +144,20 @@ func carryOut(t *testing.T, line string) (out []string, code int, ran bool) {
 	}
 	args := strings.Fields(line)
 	require.NotEmpty(t, args)
-	t.Chdir(playground(t))
+	t.Chdir(playground(t, files))
 	var o, e bytes.Buffer
 	code = run(context.Background(), args, streams{strings.NewReader(""), &o, &e})
 	text := strings.TrimRight(o.String()+e.String(), "\n")
 	return strings.Split(text, "\n"), code, true
 }
 
-// playground is an empty folder that sees the shipped drafts.
-func playground(t *testing.T) string {
+// playground is a folder that holds these files and sees the shipped drafts.
+func playground(t *testing.T, files map[string]string) string {
 	t.Helper()
 	dir := t.TempDir()
+	for name, text := range files {
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644))
+	}
 	require.NoError(t, os.Symlink(filepath.Join(root, "testdata"), filepath.Join(dir, "testdata")))
 	return dir
 }
