@@ -15,11 +15,15 @@ func Hover(d *Draft, line, col int) (text string, at diag.Span, ok bool) {
 	return d.view().Hover(line, col)
 }
 
+// Candidate is a word that may stand where the cursor is, with what it means
+// and the span that it replaces.
+type Candidate = words.Candidate
+
 // Complete lists what may stand at a line and column of the draft, in the
 // order of the declarations; what is not finished, that line or the rest of
 // the draft, is read as far as it goes. It is empty inside strings and
 // comments, and where only the user can know: a new name, a number.
-func Complete(d *Draft, line, col int) []words.Candidate {
+func Complete(d *Draft, line, col int) []Candidate {
 	return d.view().Complete(line, col)
 }
 

@@ -1,6 +1,7 @@
 package harness
 
 import (
+	"fmt"
 	"os"
 	"strings"
 	"testing"
@@ -231,6 +232,21 @@ func TestCompletedWordsAreRead(t *testing.T) {
 				require.NotContains(t, f.Msg, "has no setting", start+c.Text)
 			}
 		}
+	}
+}
+
+// A key is pressed every tenth of a second: on 10,000 wires hover and
+// completion have to be done in far less.
+func BenchmarkCompleteLarge(b *testing.B) {
+	var src strings.Builder
+	src.WriteString("battery G1\nfuse F1\n")
+	for i := range 10_000 {
+		fmt.Fprintf(&src, "wire %d G1.+ F1.1\n", i)
+	}
+	src.WriteString("wire 99999 G1.")
+	d := Parse("x.draft", []byte(src.String()))
+	for b.Loop() {
+		require.NotEmpty(b, Complete(d, 10_003, 15))
 	}
 }
 
