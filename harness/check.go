@@ -51,17 +51,22 @@ func (d *Draft) Check(ctx context.Context, o Options) (*Result, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &Result{Draft: d, Model: d.Model, Profile: p}
+	return d.check(ctx, d.Model, p)
+}
+
+// check does all that Check promises with a model of the draft.
+func (d *Draft) check(ctx context.Context, m *model.Model, p gauge.Profile) (r *Result, err error) {
+	r = &Result{Draft: d, Model: m, Profile: p}
 	if d.Findings.Worst() >= diag.Fault {
 		r.Findings = d.Findings
 		r.Skipped = skipAll("the draft has mistakes; mend them first")
 		return r, nil
 	}
-	r.Routes = route.Measure(d.Model)
-	if r.Sizes, err = size.Choose(ctx, d.Model, r.Routes, p); err != nil {
+	r.Routes = route.Measure(m)
+	if r.Sizes, err = size.Choose(ctx, m, r.Routes, p); err != nil {
 		return nil, err
 	}
-	pass := &check.Pass{Model: d.Model, Nets: d.Model.Nets(), Routes: r.Routes, Sizes: r.Sizes, Profile: p}
+	pass := &check.Pass{Model: m, Nets: m.Nets(), Routes: r.Routes, Sizes: r.Sizes, Profile: p}
 	found, skipped, err := check.Run(ctx, pass)
 	if err != nil {
 		return nil, err
@@ -70,7 +75,7 @@ func (d *Draft) Check(ctx context.Context, o Options) (*Result, error) {
 	all = append(all, r.Routes.Findings...)
 	all = append(all, r.Sizes.Findings...)
 	all = append(all, found...)
-	r.Findings, r.Accepted = check.Settle(d.Model, all, skipped)
+	r.Findings, r.Accepted = check.Settle(m, all, skipped)
 	r.Skipped = skipped
 	r.Ran = ran(skipped)
 	return r, nil

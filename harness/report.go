@@ -17,6 +17,7 @@ type Report struct {
 	Findings []diag.Finding `json:"findings"`
 	Accepted []AcceptedLine `json:"accepted"`
 	Guesses  []GuessLine    `json:"guesses"`
+	Leeways  []LeewayLine   `json:"leeways,omitempty"` // filled where it is asked for
 	Skipped  []SkipLine     `json:"skipped_rules"`
 	Wires    []WireLine     `json:"wires"`
 	Steps    []StepLine     `json:"steps"`

@@ -13,7 +13,7 @@ import (
 type checkCmd struct {
 	Draft   string `arg:"" help:"The draft, or - for standard input."`
 	Format  string `enum:"text,json" default:"text" help:"How to print: text or json."`
-	Guesses bool   `help:"Print every guess; without it, as many lines as fit on a screen."`
+	Guesses bool   `help:"Print every guess, and how far each can move before a wire, a fuse or a verdict changes."`
 	FailAt  string `enum:"note,warning,fault,danger" default:"fault" help:"Least severity that makes the exit code 1: note, warning, fault or danger."`
 	judging
 }
@@ -32,10 +32,18 @@ func (c *checkCmd) Run(ctx context.Context, s streams) error {
 	}
 	least, _ := diag.ParseSeverity(c.FailAt)
 	pass := r.Findings.Worst() < least
+	var moved []harness.Leeway
+	if c.Guesses {
+		if moved, err = r.Leeways(ctx); err != nil {
+			return err
+		}
+	}
 	if c.Format == "json" {
-		err = writeJSON(s.out, r.Report())
+		report := r.Report()
+		report.Leeways = harness.LeewayLines(moved)
+		err = writeJSON(s.out, report)
 	} else {
-		err = writeReport(s, r, pass, c.Guesses)
+		err = writeReport(s, r, pass, c.Guesses, moved)
 	}
 	if err == nil && !pass {
 		err = errFindings

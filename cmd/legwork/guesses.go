@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"legwork/harness"
 	"legwork/harness/model"
 )
 
@@ -61,4 +62,36 @@ func gathered(list []model.Guess) []alike {
 		lines[i].names = append(lines[i].names, name)
 	}
 	return lines
+}
+
+// leeways lists how far each guess can move before a wire, a fuse or a verdict
+// changes: those that matter first, with the nearest change on either side.
+func (p *printer) leeways(list []harness.Leeway) {
+	var matter, alone []harness.Leeway
+	for _, l := range list {
+		switch {
+		case l.Changes:
+			matter = append(matter, l)
+		case l.Tried:
+			alone = append(alone, l)
+		}
+	}
+	if len(matter) > 0 {
+		p.line("")
+		p.line("How far a guess can move before something changes")
+		for _, l := range matter {
+			p.wrapped("  ", "    ", l.Guess.What+", "+l.Guess.Value+": "+l.Text())
+		}
+	}
+	if len(alone) > 0 {
+		p.line("")
+		p.line("Guesses that change nothing from a quarter to four times, or to the ends of their range")
+		for _, l := range alone {
+			p.wrapped("  ", "    ", l.Guess.What+", "+l.Guess.Value)
+		}
+	}
+	if left := len(list) - len(matter) - len(alone); left > 0 {
+		p.line("")
+		p.wrapped("", "  ", fmt.Sprintf("Not moved (%d): what is no figure, any beyond the first hundred, and all in a draft of more than 500 wires", left))
+	}
 }

@@ -25,7 +25,7 @@ import (
 
 // writeReport prints the outcome of a check: findings first, then one screen
 // of what was done, how near the limits it came, and what it rests on.
-func writeReport(s streams, r *harness.Result, pass, allGuesses bool) error {
+func writeReport(s streams, r *harness.Result, pass, allGuesses bool, moved []harness.Leeway) error {
 	l := lookOf(s.out)
 	if err := diag.WriteText(s.out, r.Findings, diag.TextOptions{Source: r.Draft.Source, Color: l.color, Width: l.width}); err != nil {
 		return err
@@ -39,6 +39,7 @@ func writeReport(s streams, r *harness.Result, pass, allGuesses bool) error {
 	p.accepted(r.Accepted)
 	if r.Sizes != nil {
 		p.guesses(r.Model.Guesses, allGuesses)
+		p.leeways(moved)
 		p.skipped(r.Skipped)
 		p.line("")
 		p.wrapped("Not looked at: ", "  ", strings.Join(harness.NotLookedAt(), "; "))

@@ -65,3 +65,16 @@ func TestCaretInAnIncludedFile(t *testing.T) {
 	require.Contains(t, got.out, "^^^")
 	require.Equal(t, "# invented\npart fuse slow  15X\n", get(t, "shelf.draft"))
 }
+
+// Asked for all guesses, check says how far they can move.
+func TestGuessesSayHowFarTheyCanMove(t *testing.T) {
+	workshop(t)
+	src := "battery G1  grounds-to frame\nfuse F1  10A  from G1 6in\nlamp P1  draws 4A guess  grounds-to frame\nwire 1  G1.+  F1.1  10AWG  6in\nwire 2  F1.2  P1.1  10AWG  1ft\n"
+	put(t, "lamp.draft", src)
+	require.NotContains(t, legwork(t, "check", "lamp.draft").out, "How far")
+	got := legwork(t, "check", "lamp.draft", "--guesses")
+	require.Equal(t, exitClean, got.code)
+	require.Contains(t, got.out, "How far a guess can move before something changes\n  draws of P1, 4 A: nothing changes down to 1 A; above 8")
+	require.Contains(t, got.out, "Not moved (")
+	require.Contains(t, legwork(t, "check", "lamp.draft", "--guesses", "--format", "json").out, `"above": "warning fuse-heavily-loaded on line 2"`)
+}

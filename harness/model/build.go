@@ -7,6 +7,7 @@ import (
 	"legwork/harness/diag"
 	"legwork/harness/draft"
 	"legwork/harness/part"
+	"legwork/harness/quantity"
 )
 
 // builder is what Build knows while it reads.
@@ -47,6 +48,7 @@ type builder struct {
 	cable      map[*draft.Stmt]*Cable
 	optionSet  *nameSet
 	optionBy   map[string]*Option
+	guessCount int
 	gapSaid    bool
 	full       bool // no more terminals are taken
 	lenient    map[*Device]bool
@@ -119,6 +121,9 @@ func newBuilder(f *draft.File, setup Setup) *builder {
 	return b
 }
 
+// maxDrawA bounds what an assumed draw is moved to.
+const maxDrawA = 1000
+
 // finish works out what needs the whole graph.
 func (b *builder) finish() {
 	all := make([]*part.Device, len(b.m.Devices))
@@ -135,13 +140,24 @@ func (b *builder) finish() {
 	}
 	part.Acquaint(all)
 	b.m.ask()
+	moved := false
 	for _, d := range b.m.Devices {
 		if d.Kind.Assumes == nil {
 			continue
 		}
 		for _, a := range d.Kind.Assumes(d.Device) {
-			b.guess(a.What, a.Value, a.Source, d.At)
+			g := b.guess(a.What, a.Value, a.Source, d.At)
+			if a.DrawsA > 0 {
+				g.Num, g.Dim, g.Least, g.Most = a.DrawsA, quantity.Current, 0, maxDrawA
+			}
+			moved = moved || b.setup.Move.Key == g.Key
+			if b.setup.Move.Key == g.Key && a.DrawsA > 0 {
+				b.moveDraw(d, b.setup.Move.To)
+			}
 		}
+	}
+	if moved {
+		b.m.ask()
 	}
 	b.m.nets = findNets(b.m)
 	b.chooseColors()

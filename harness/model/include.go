@@ -15,6 +15,14 @@ type Setup struct {
 	Included map[diag.Span]*draft.File
 	// With names the options that are fitted; names that no option bears do nothing.
 	With []string
+	// Move puts another figure in the place of a guess.
+	Move Move
+}
+
+// Move is a guess with another figure; Key 0 moves nothing.
+type Move struct {
+	Key int // of the guess
+	To  float64
 }
 
 // include takes in the statements of a file, at the place where it is named.

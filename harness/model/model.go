@@ -8,6 +8,7 @@ import (
 	"legwork/harness/diag"
 	"legwork/harness/draft"
 	"legwork/harness/part"
+	"legwork/harness/quantity"
 )
 
 // Model is a whole harness. Every slice is in draft order; IDs are indexes.
@@ -207,6 +208,11 @@ type Guess struct {
 	Value  string // printed: "10 ft"
 	Source string // gauge source key, "" for none
 	At     diag.Span
+
+	Key         int          // of this guess among all of the draft, whatever is moved; from 1
+	Num         float64      // the figure in base units, where it is one that can be moved
+	Dim         quantity.Dim // of it; None where the guess is no figure
+	Least, Most float64      // range of it
 }
 
 // Together allows two wires in one cavity terminal.

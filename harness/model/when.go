@@ -107,19 +107,48 @@ func (b *builder) guessed(f *form, v part.Value) {
 				texts = append(texts, quantity.Text(v.Nums[i], v.Setting.Figures[i].Dim))
 			}
 		}
-		b.guess(v.Setting.Name+" of "+f.name, strings.Join(texts, " "), "", v.At)
+		g := b.guess(v.Setting.Name+" of "+f.name, strings.Join(texts, " "), "", v.At)
+		if i := slices.Index(v.Set, true); i >= 0 {
+			b.movable(g, v, i)
+		}
 	}
 	for i, fig := range v.Setting.Figures {
 		whole := v.Setting.Figures[0].HasDefault
 		if fig.Guess && fig.HasDefault && !v.Set[i] && (v.Said || whole) {
-			b.guess(figureName(v.Setting, i)+" of "+f.name, quantity.Text(fig.DefaultAt(b.m.SystemV), fig.Dim), fig.Source, v.At)
+			g := b.guess(figureName(v.Setting, i)+" of "+f.name, quantity.Text(fig.DefaultAt(b.m.SystemV), fig.Dim), fig.Source, v.At)
+			b.movable(g, v, i)
 		}
 	}
 }
 
-// guess lists one assumed figure.
-func (b *builder) guess(what, value, source string, at diag.Span) {
-	b.m.Guesses = append(b.m.Guesses, Guess{What: what, Value: value, Source: source, At: at})
+// guess lists one assumed figure. The result may be added to until the next.
+func (b *builder) guess(what, value, source string, at diag.Span) *Guess {
+	b.guessCount++
+	b.m.Guesses = append(b.m.Guesses, Guess{What: what, Value: value, Source: source, At: at, Key: b.guessCount})
+	return &b.m.Guesses[len(b.m.Guesses)-1]
+}
+
+// movable notes the figure behind a guess, the i-th of a value, and moves it
+// if that is asked for.
+func (b *builder) movable(g *Guess, v part.Value, i int) {
+	fig := v.Setting.Figures[i]
+	g.Num, g.Dim, g.Least, g.Most = v.Nums[i], fig.Dim, fig.Min, fig.Max
+	if !v.Set[i] {
+		g.Num = fig.DefaultAt(b.m.SystemV)
+	}
+	if b.setup.Move.Key == g.Key {
+		v.Nums[i], v.Set[i] = b.setup.Move.To, true
+	}
+}
+
+// moveDraw moves what a device was assumed to draw: it is then said.
+func (b *builder) moveDraw(d *Device, to float64) {
+	for i := range d.Values {
+		v := &d.Values[i]
+		if v.Setting.Name == part.DrawsSetting && len(v.Nums) > 0 {
+			v.Said, v.Nums[0], v.Set[0] = true, to, true
+		}
+	}
 }
 
 // stepVocabulary lists the words of step lists.

@@ -6,6 +6,7 @@ import (
 	"legwork/harness/diag"
 	"legwork/harness/draft"
 	"legwork/harness/part"
+	"legwork/harness/quantity"
 )
 
 // maxWires is how many conductors a draft may have.
@@ -83,7 +84,11 @@ func (b *builder) addWire(w *Wire, s wireStmt) {
 	w.To.Ends = append(w.To.Ends, End{w, false})
 	b.m.Wires = append(b.m.Wires, w)
 	if w.LengthM == 0 && len(b.m.Legs) == 0 && len(b.legs) == 0 {
-		b.guess("length of "+roleNames[w.Role]+" "+w.Number, b.length(DefaultLengthM), "", w.At)
+		g := b.guess("length of "+roleNames[w.Role]+" "+w.Number, b.length(DefaultLengthM), "", w.At)
+		g.Num, g.Dim, g.Least, g.Most = DefaultLengthM, quantity.Length, 0.05, 100
+		if b.setup.Move.Key == g.Key {
+			w.LengthM = b.setup.Move.To
+		}
 	}
 }
 

@@ -11,7 +11,7 @@ func loadSettings(more ...Setting) []Setting {
 	watts := Figure{Name: "power", Dim: quantity.Power, Min: 0, Max: 50000, Doc: "power at the rated volts"}
 	rated := volts("at", "volts at which that holds").optional().guess(gauge.LampRatedV, "rated-volts").by(ByVolts)
 	return append([]Setting{
-		named("draws", "steady current, and the volts at which it holds", amps("current", "steady current"), rated),
+		named(DrawsSetting, "steady current, and the volts at which it holds", amps("current", "steady current"), rated),
 		bare("power", "power instead of current, and the volts at which it holds", watts, rated),
 		{Name: "needs", Doc: "least volts at its terminals with which it works, in the steps named", Steps: true, Repeats: true,
 			Figures: []Figure{volts("volts", "least volts")}},
@@ -23,6 +23,9 @@ func loadSettings(more ...Setting) []Setting {
 		flag("continuous", "it may stay on for hours"),
 	}, more...)
 }
+
+// DrawsSetting is the setting by which a load says its current.
+const DrawsSetting = "draws"
 
 // rating is what a load draws: amperes at volts, and whether the draft says so.
 type rating struct {
@@ -114,6 +117,6 @@ func usual(usualA float64, source string) func(d *Device) []Assumption {
 		if r.known {
 			return nil
 		}
-		return []Assumption{{What: "draw of " + d.Name, Value: quantity.Text(r.amps, quantity.Current), Source: source}}
+		return []Assumption{{What: "draw of " + d.Name, Value: quantity.Text(r.amps, quantity.Current), Source: source, DrawsA: r.amps}}
 	}
 }

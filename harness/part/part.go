@@ -123,8 +123,9 @@ const (
 
 // Assumption is something taken for granted, for the list of guesses.
 type Assumption struct {
-	What, Value string // "draw of P1", "21 W"
-	Source      string // key into gauge's sources, "" for none
+	What, Value string  // "draw of P1", "21 W"
+	Source      string  // key into gauge's sources, "" for none
+	DrawsA      float64 // what it is taken to draw, where that is what was assumed
 }
 
 // Shape is how the child lines of a kind are read.
