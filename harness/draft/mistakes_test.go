@@ -83,6 +83,11 @@ func TestPlantedMistakes(t *testing.T) {
 		{`fuse F1 "Pump” 15A`, []mistake{{1, 14, 15, "straight one"}}},
 		{`fuse F1 'Lift pump' 15A`, []mistake{{1, 9, 20, "not single ones"}}},
 		{`fuse F1 "6\" pipe"`, []mistake{{1, 11, 13, "written twice"}}},
+		// Rows of a spreadsheet, one answer each.
+		{`9,F1.2,K1.30,14AWG,RD`, []mistake{{1, 1, 22, "row of a spreadsheet"}}},
+		{`"9","F1, F2","K1.30","14 AWG"`, []mistake{{1, 1, 30, `not by ","`}}},
+		{`  9;F1.2;K1.30;14AWG`, []mistake{{1, 3, 21, `not by ";"`}}},
+		{`| 9 | F1.2 | K1.30 |`, []mistake{{1, 1, 21, `not by "|"`}}},
 		// Lists and names.
 		{`together A.1 14,,15`, []mistake{{1, 17, 18, "too many"}}},
 		{`together A.1 14, 15,`, []mistake{{1, 20, 21, "after this comma"}}},
@@ -157,7 +162,7 @@ func TestNoFalseMistakes(t *testing.T) {
 		`wire 1 G1.- G1.+ # "open, = quote -> ; (`,
 		`fuse "5\" "x"`, `label "C:\"`, `label "a""b" "“curly”" "# no comment" "é"`,
 		`place Насос 85C`, `lamp Ё1 5µs 90Ω 5mΩ`, `lamp Größe`, "lamp e\u0301",
-		`wire 1 "Main relay".87 "a.b"."c d"`, `together A.1 14 , 15,16`, "a\tb\t# c",
+		`wire 1 "Main relay".87 "a.b"."c d"`, `together A.1 14 , 15,16`, `together A.1 14,15,16,17`, `lamp P1 "a,b;c,d|e,f"`, "a\tb\t# c",
 		`stud E1 #100 is not a size`, `x - + --a -a- % /`, `a 1/0AWG 12.6V -1.5A +3%`,
 		"a\n  b\n    c\n      d\n        e\n", "a\n\tb\n\t\tc\nd\n\te\n",
 		"a\n     b\n  # deeper or not, a comment has no level\n     c\n",

@@ -164,7 +164,7 @@ func (p *parser) noStatement(off int) bool {
 		l.fault(from, from+len(s), `a line of signs is a comment and begins with "#"`)
 		return true
 	}
-	return false
+	return l.sheetRow()
 }
 
 // mergeMarker gives the length of the marker that a version control program

@@ -94,7 +94,7 @@ func (b *builder) buildCable(s *draft.Stmt, name string, c *cursor) {
 		k.JacketM = jacket.Nums[0]
 	}
 	k.Shielded, k.Twisted = b.said(f, shieldedSetting) != nil, b.said(f, twistedSetting) != nil
-	if cores := coresUnder(s); cores == 0 && !f.broken {
+	if cores := coresUnder(s); cores == 0 && !f.broken && c.i > 0 {
 		b.say(missingRule, k.At, "%s needs its cores below it, as: core 301 A1.CRANK B1.S", owner)
 	}
 	if f.broken {

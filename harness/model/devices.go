@@ -114,6 +114,8 @@ func (b *builder) deviceForm(r *reading) *form {
 		"in": func(c *cursor, w draft.Item) {
 			if it, ok := b.nameBehind(c, w, owner, "a box"); ok {
 				r.in, r.inSaid = it, true
+			} else {
+				r.form.broken = true
 			}
 		},
 		"on": func(c *cursor, w draft.Item) { d.BoltedTo, d.On = b.metalBehind(c, w, owner) },

@@ -73,6 +73,9 @@ func (b *builder) takeFigure(c *cursor) figure {
 	it := c.peek()
 	if it.IsList() {
 		c.take()
+		if b.sayDecimal(it.Raw, it.At) {
+			return figure{at: it.At, bad: true}
+		}
 		b.say(unitRule, it.At, "figures stand without commas: %s", clip(strings.Join(strings.Fields(strings.ReplaceAll(it.Raw, ",", " ")), " ")))
 		return figure{at: it.At, bad: true}
 	}
@@ -85,6 +88,9 @@ func (b *builder) takeFigure(c *cursor) figure {
 	if err != nil {
 		if digitsOnly(text) {
 			q, err = quantity.Parse(strings.TrimPrefix(text, "+"))
+		}
+		if err != nil && b.sayAlike(text, at) {
+			return figure{at: at, bad: true}
 		}
 		if err != nil {
 			b.say(unitRule, at, "%s", strings.TrimSuffix(err.Error(), "."))

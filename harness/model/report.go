@@ -71,6 +71,11 @@ func nearestOf(word string, expected []string) string {
 			return e
 		}
 	}
+	for _, e := range expected {
+		if alike.Replace(e) == alike.Replace(word) {
+			return e
+		}
+	}
 	return diag.Nearest(word, expected)
 }
 
@@ -112,6 +117,7 @@ func relatedTo(at diag.Span, msg string) []diag.Related { return []diag.Related{
 
 // findings gives everything found, sorted, at most maxFindings of it.
 func (b *builder) findings() diag.List {
+	b.dropSeconds()
 	b.found.Sort()
 	if extra := len(b.found) - maxFindings; extra > 0 {
 		last := b.found[maxFindings-1].At

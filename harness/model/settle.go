@@ -43,7 +43,7 @@ func (b *builder) settle(r *reading) {
 	b.spotOfBox(r)
 	if d.Spot.Place == nil {
 		d.Spot.Place = b.m.Places[0]
-		if !r.atSaid && d.In == nil && !r.double {
+		if !r.atSaid && d.In == nil && !r.double && !r.form.broken {
 			b.sayNoPlace(d)
 		}
 	}

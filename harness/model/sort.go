@@ -45,6 +45,11 @@ func (b *builder) sort(s *draft.Stmt, circuit *draft.Stmt) {
 			b.orphans(s)
 			return
 		}
+		if digitsOnly(s.Head.Raw) && len(s.Items) > 1 {
+			b.say(wordRule, s.Head.At, "a line begins with what it is: write wire before the number %s", clip(s.Head.Raw))
+			b.orphans(s)
+			return
+		}
 		b.sayUnknown(wordRule, s.Head.At, s.Head.Raw, allHeads(), "no statement begins with %q", clip(s.Head.Raw))
 		if head = nearestOf(s.Head.Raw, allHeads()); head == "" {
 			b.ghost(s)

@@ -52,7 +52,7 @@ func (b *builder) buildWire(s wireStmt) {
 	if cable != nil {
 		b.asCore(w, cable, owner, f.broken)
 	}
-	if !f.broken {
+	if !f.broken && !w.ToAt.IsZero() { // else the line ends before its ends do
 		b.needed(w, owner)
 	}
 	if ends && b.endsFit(w, owner) {

@@ -1,5 +1,7 @@
 package quantity
 
+import "strings"
+
 // unit is one row of the closed table of units. A figure times num/den is the
 // value in the base unit; F alone is also shifted. A unit is printed for
 // values from from (in the base unit) up, unless a later row of the same
@@ -78,7 +80,11 @@ func Want(d Dim) string {
 	if d < 0 || int(d) >= len(dims) {
 		d = None
 	}
-	return "a " + dims[d].name + ", such as " + dims[d].example
+	article := "a "
+	if strings.ContainsRune("aeiou", rune(dims[d].name[0])) {
+		article = "an "
+	}
+	return article + dims[d].name + ", such as " + dims[d].example
 }
 
 // UnitsOf lists the units that are read for d, smallest first where they

@@ -1,0 +1,32 @@
+package harness_test
+
+// pasteMistakes are what other programs, keyboards and merges leave in a draft.
+var pasteMistakes = []mistake{
+	{"csv", "9,F1.2,K1.30,14AWG,RD", []answer{{1, 1, "draft-syntax", "this looks like a row of a spreadsheet: part its cells by blanks, not"}}},
+	{"tabs", "9\tF1.2\tK1.30\t14AWG\tRD", []answer{{1, 1, "draft-word", "a line begins with what it is: write wire before the number 9"}}},
+	{"semicolons", "9;F1.2;K1.30;14AWG;RD", []answer{{1, 1, "draft-syntax", "this looks like a row of a spreadsheet: part its cells by blanks, not"}}},
+	{"tabs wire", "wire\t9\tF1.2\tK1.30\t14 AWG\tRD", []answer{{1, 19, "draft-unit", "write the unit without a blank: 14AWG"}}},
+	{"quoted cells", "\"9\",\"F1.2\",\"K1.30\",\"14AWG\",\"RD\"", []answer{{1, 1, "draft-syntax", "this looks like a row of a spreadsheet: part its cells by blanks, not"}}},
+	{"decimal comma", "motor M9 at bay draws 8,5A", []answer{{1, 23, "draft-unit", "a figure has a point, not a comma: write 8.5A"}}},
+	{"smart quotes", "fuse F9 \u201cPump\u201d 10A at bay", []answer{{1, 9, "draft-syntax", "a text stands between straight double quotes, not curly ones"}}},
+	{"nbsp", "fuse F9\u00a010A at bay", []answer{{1, 8, "draft-syntax", "a no-break space stands here: a plain blank is expected"}}},
+	{"cyrillic", "wire 9 F1.2 \u041a1.30", []answer{{1, 13, "draft-syntax", "\"\u041a\" is Cyrillic script: expected the Latin \"K\""}}},
+	{"fullwidth", "fuse \uff269 10A at bay", []answer{{1, 6, "draft-syntax", "\"\uff26\" is of full-width characters: expected \"F\""}}},
+	{"en dash", "wire 9 G1.\u2013 E1", []answer{{1, 11, "draft-syntax", "\"\u2013\" is an en dash: expected \"-\""}}},
+	{"minus sign", "place cold9 \u221218C", []answer{{1, 13, "draft-syntax", "\"\u2212\" is a minus sign: expected \"-\""}}},
+	{"micro", "fuse F9 10\u00c5 at bay", []answer{{1, 9, "draft-unit", "\"10\u00c5\": no unit is called \"\u00c5\", expected one such as A V W ohm mm m in f"}}},
+	{"ohm sign", "relay K9 at dash coil 85\u03a9", []answer{{1, 23, "draft-unit", "\"85\u03a9\": no unit is called \"\u03a9\", write 85ohm"}}},
+	{"degree", "place hot9 85\u00b0C", []answer{{1, 14, "draft-syntax", "a degree sign \"\u00b0\" stands here: delete it"}}},
+	{"times", "wire 9 F1.2 K1.30 2\u00d70.75mm2", []answer{{1, 20, "draft-syntax", "\"\u00d7\" is a multiplication sign: expected \"x\""}}},
+	{"superscript", "wire 9 F1.2 K1.30 2.5mm\u00b2", []answer{{1, 24, "draft-syntax", "\"\u00b2\" is a superscript two: expected \"2\""}}},
+	{"o for 0", "fuse F9 1OA at bay", []answer{{1, 9, "draft-unit", "1OA has a letter where a digit belongs: write 10A"}}},
+	{"l for 1", "wire 9 Fl.2 K1.30", []answer{{1, 8, "draft-name", "no device \"Fl\" in this draft; did you mean F1?"}}},
+	{"merge", "<<<<<<< mine\nfuse F9 10A at bay\n=======\nfuse F9 15A at bay\n>>>>>>> theirs", []answer{{1, 1, "draft-syntax", "a merge marker was left here: keep one of the two versions and delete"}, {3, 1, "draft-syntax", "a merge marker was left here: keep one of the two versions and delete"}, {5, 1, "draft-syntax", "a merge marker was left here: keep one of the two versions and delete"}}},
+	{"zero width", "fuse F9\u200b 10A at bay", []answer{{1, 8, "draft-syntax", "a zero-width space \"U+200B\" stands here: delete it"}}},
+	{"bidi", "fuse F9 \u202e10A at bay", []answer{{1, 9, "draft-syntax", "a right-to-left override \"U+202E\" stands here: delete it"}}},
+	{"control", "fuse F9 \u000710A at bay", []answer{{1, 9, "draft-syntax", "a bell (U+0007) stands here: delete it"}}},
+	{"bom inside", "fuse \ufeffF9 10A at bay", []answer{{1, 6, "draft-syntax", "a byte-order mark \"U+FEFF\" stands here: delete it"}}},
+	{"tab indent", "module A9 at dash\n\tGND ground", []answer{{2, 1, "draft-syntax", "this line is indented with tabs, the file with blanks"}}},
+	{"deep indent", "fuse F9 10A at bay\n      wire 9 F9.2 K1.30", []answer{{2, 7, "draft-word", "a wire can't stand under a fuse; is it indented too deep?"}}},
+	{"odd indent", "module A9 at dash\n    BAT feed 1A\n  GND ground", []answer{{3, 1, "draft-syntax", "an indent of 2 lines up with nothing above: expected 0 or 4"}}},
+}
