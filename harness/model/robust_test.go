@@ -195,9 +195,18 @@ func FuzzBuild(f *testing.F) {
 		"circuit\n wire 1 a b", "fuse F from", "fuse F in F", "box A in B\nbox B in A", "stud E No99", "splice J at a-b"} {
 		f.Add(odd)
 	}
+	for _, whole := range []string{optional, oldVehicle, markedRelays, finishing} {
+		f.Add(whole)
+	}
 	f.Fuzz(func(t *testing.T, src string) {
 		tree, _ := draft.Parse("fuzz.draft", []byte(src))
 		m, found := model.Build(tree)
+		sound(t, m, found, src)
+		var with []string
+		for _, o := range m.Options {
+			with = append(with, o.Name)
+		}
+		m, found = model.BuildWith(tree, model.Setup{With: with, Move: model.Move{Key: 3, To: 1}})
 		sound(t, m, found, src)
 	})
 }

@@ -77,6 +77,9 @@ func roleOf(t *model.Terminal) string {
 		return c
 	}
 	if l := lineOf(t); l != nil && l.Role != nil {
+		if t.Cavity != "" {
+			return l.Role.Word + ", cavity " + t.Cavity
+		}
 		return l.Role.Word
 	}
 	for _, fixed := range t.Device.Kind.Terminals {

@@ -46,6 +46,7 @@ func rules(r *harness.Result) (list []string) {
 func TestSizingKeepsToTheTerminals(t *testing.T) {
 	r, size, by := crimpedWire(t, 5, 2, "small, middle", 2)
 	require.Equal(t, "18 AWG", size)
+	require.NotEqual(t, "terminal", by)
 	require.Empty(t, rules(r))
 
 	r, size, by = crimpedWire(t, 5, 2, "middle", 2)
