@@ -144,7 +144,7 @@ func (r *askReader) figure(flag, text string, needed bool, dims ...quantity.Dim)
 	case q.Dim == quantity.Count:
 		r.refuse(flag, fmt.Sprintf("%s has no unit; wanted %s", text, want))
 	default:
-		r.refuse(flag, fmt.Sprintf("%s is a %s; wanted %s", text, q.Dim, want))
+		r.refuse(flag, fmt.Sprintf("%s is %s; wanted %s", text, q.Dim.Named(), want))
 	}
 	return 0, false
 }

@@ -110,7 +110,7 @@ func TestSizeText(t *testing.T) {
 // All mistakes at once, each with its flag, what was expected and the nearest
 // word.
 func TestSizeTellsAllMistakes(t *testing.T) {
-	out, errs, code := sized(t, "--length 15 --drop 3A --insulation GLX --return wier --area sea --ambient 400C --bundle 2.5 --start-current 9X --profile rode --format jsn")
+	out, errs, code := sized(t, "--length 15 --drop 3A --insulation GLX --return wier --area sea --ambient 400C --bundle 2.5 --start-current 9X --start-time 5mm2 --profile rode --format jsn")
 	require.Equal(t, exitUsage, code)
 	require.Empty(t, out)
 	for _, want := range []string{
@@ -123,6 +123,7 @@ func TestSizeTellsAllMistakes(t *testing.T) {
 		"--ambient: 400C is not from -55 to 200 C",
 		"--bundle: 2.5 is no whole number of conductors",
 		`--start-current: "9X"`,
+		"--start-time: 5mm2 is an area; wanted a time",
 		`--profile: "rode" is not one of road, boat`,
 		`--format: "jsn" is not one of text, json, did you mean json?`,
 	} {

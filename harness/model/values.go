@@ -42,7 +42,7 @@ func (b *builder) sayWrongUnit(f *form, s *part.Setting, want part.Figure, fig f
 		b.say(unitRule, fig.at, "%s of %s: %s has no unit; expected %s", s.Name, f.owner, clip(fig.Raw), quantity.Want(want.Dim))
 		return
 	}
-	b.say(unitRule, fig.at, "%s of %s: %s is %s; expected %s", s.Name, f.owner, clip(fig.Raw), article(fig.Dim.String()), quantity.Want(want.Dim))
+	b.say(unitRule, fig.at, "%s of %s: %s is %s; expected %s", s.Name, f.owner, clip(fig.Raw), fig.Dim.Named(), quantity.Want(want.Dim))
 }
 
 // figureName names one figure of a setting for messages and guesses: "draws",

@@ -74,17 +74,22 @@ func (d Dim) String() string {
 	return dims[d].name
 }
 
+// Named is the name of the dimension with its article: "a current", "an area".
+func (d Dim) Named() string {
+	name := d.String()
+	if strings.ContainsRune("aeiou", rune(name[0])) {
+		return "an " + name
+	}
+	return "a " + name
+}
+
 // Want says what to write where a quantity of dimension d is expected, as
 // "a current, such as 15A".
 func Want(d Dim) string {
 	if d < 0 || int(d) >= len(dims) {
 		d = None
 	}
-	article := "a "
-	if strings.ContainsRune("aeiou", rune(dims[d].name[0])) {
-		article = "an "
-	}
-	return article + dims[d].name + ", such as " + dims[d].example
+	return d.Named() + ", such as " + dims[d].example
 }
 
 // UnitsOf lists the units that are read for d, smallest first where they
