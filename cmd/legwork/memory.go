@@ -12,7 +12,7 @@ import (
 // it is read without collecting much and then worked on in little room.
 const (
 	roomyPercent = 400
-	tightPercent = 60
+	tightPercent = 40
 	manyWires    = 2000
 )
 
