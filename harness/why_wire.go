@@ -73,14 +73,18 @@ func (r *Result) currentOf(s size.Wire) Group {
 	if s.Loaded > 1 {
 		g.Steps = append(g.Steps, gauge.Step{Text: "conductors in its bundle that are loaded then", Value: float64(s.Loaded), Source: "loaded-share"})
 	}
+	tempC, ohm := s.Conductor.TempC, s.Conductor.Ohm
+	if s.At == size.Charging {
+		tempC, ohm = s.Judgement.TempC, s.DropV/s.DesignA
+	}
 	_, judged := s.Judgement.Limit(gauge.FloorDrop)
 	switch {
 	case s.Conductor.Measured:
 		g.Steps = append(g.Steps, gauge.Step{Text: "resistance as measured, without its bolted joints", Value: s.Conductor.Ohm, Unit: "ohm", Source: "stated"})
 	case !judged:
 		g.Steps = append(g.Steps,
-			gauge.Step{Text: "conductor temperature", Equation: "Ta + (Tr - 30)(I/I30)^2", Value: s.Conductor.TempC, Unit: "C", Source: "conductor-temperature"},
-			gauge.Step{Text: "resistance at that temperature", Equation: "rho(T) L / A", Value: s.Conductor.Ohm, Unit: "ohm", Source: s.Conductor.Size.Source})
+			gauge.Step{Text: "conductor temperature", Equation: "Ta + (Tr - 30)(I/I30)^2", Value: tempC, Unit: "C", Source: "conductor-temperature"},
+			gauge.Step{Text: "resistance at that temperature", Equation: "rho(T) L / A", Value: ohm, Unit: "ohm", Source: s.Conductor.Size.Source})
 	}
 	g.Steps = append(g.Steps, gauge.Step{Text: "loses along itself", Equation: "I R", Value: s.DropV, Unit: "V"})
 	return g

@@ -2,6 +2,7 @@ package size
 
 import (
 	"context"
+	"math"
 
 	"legwork/gauge"
 	"legwork/harness/model"
@@ -53,7 +54,9 @@ type chooser struct {
 	base    []*gauge.Rating // by wire ID: the thinnest that heat and protection admit
 	cur     currents
 	pulses  []pulse
+	dead    dead
 	history *solve.History
+	charge  *charging         // nil where no machine charges a battery
 	played  []solve.Conductor // by wire ID: what the history was played with
 	short   *shorts
 	shorts  []float64 // by wire ID: least current of a short at its far end
@@ -101,12 +104,26 @@ func (c *chooser) ceiling(wires []*model.Wire) int {
 	top := len(c.ladder) - 1
 	for _, w := range wires {
 		for _, t := range []*model.Terminal{w.From, w.To} {
-			for t.Landing == part.Cavity && t.Metal == nil && top > 0 && c.ladder[top].AreaMM2 > cavityMM2 {
+			for t.Landing == part.Cavity && !c.held(t) && t.Metal == nil && top > 0 && c.ladder[top].AreaMM2 > cavityMM2 {
 				top--
 			}
 		}
 	}
 	return top
+}
+
+// bladeMostA is the largest fuse that goes into cavities of a box; a larger
+// one is held by studs or comes with leads of its own (common practice).
+const bladeMostA = 40
+
+// held reports whether a terminal is that of a fuse too large for a cavity.
+func (c *chooser) held(t *model.Terminal) bool {
+	for i, f := range t.Device.Protects() {
+		if r := c.rated(t.Device, i); (f.In == t.Name || f.Out == t.Name) && r > bladeMostA && !math.IsInf(r, 1) {
+			return true
+		}
+	}
+	return false
 }
 
 // weigh gives the copper of a chain's open wires at a rung, in grams.
@@ -131,10 +148,21 @@ func (c *chooser) ohmAt(w *model.Wire, rung int) float64 {
 
 func (c *chooser) tempAt(w *model.Wire, s *gauge.Rating) float64 {
 	amps := 0.0
-	if c.cur.peakA != nil {
-		amps = c.cur.peakA[w.ID]
+	if c.cur.stepA != nil {
+		amps = c.cur.stepA[w.ID]
 	}
 	return s.TempC(c.r.Paths[w.ID].HotC, amps)
+}
+
+// hotOhm is the resistance of a wire as it stands while a flat battery is
+// charged through it; the steps are played with the copper that their own
+// currents warm.
+func (c *chooser) hotOhm(w *model.Wire, s *gauge.Rating) float64 {
+	amps := c.charge.through(w)
+	if c.cur.stepA != nil {
+		amps = max(amps, c.cur.stepA[w.ID])
+	}
+	return c.copperOhm(w, s, s.TempC(c.r.Paths[w.ID].HotC, amps))
 }
 
 // conductors lists every wire as it now stands, in the room of an older list;
@@ -163,17 +191,22 @@ func (c *chooser) now(w *model.Wire) *gauge.Rating {
 func (c *chooser) design(ctx context.Context) error {
 	pick := func(w *model.Wire) *gauge.Rating { return c.stand[w.ID] }
 	c.played = c.conductors(nil, pick)
-	h, err := c.play(ctx, c.played, solve.Case{Corner: part.HotSoak, Grade: part.Sure})
+	h, err := c.playOpen(ctx, solve.Case{Corner: part.HotSoak, Grade: part.Sure})
 	if err != nil {
 		return err
 	}
-	c.history = h
+	c.history, c.charge = h, newCharging(c.m, h)
+	for range 2 { // the second time with the copper warm
+		if err := c.recharge(ctx); err != nil {
+			return err
+		}
+	}
 	c.rateFuses(h)
 	return nil
 }
 
 func (c *chooser) play(ctx context.Context, wires []solve.Conductor, k solve.Case) (*solve.History, error) {
-	k.Fuses = c.rating
+	k.Fuses, k.Open = c.rating, c.dead.open
 	if c.plan == nil {
 		return solve.Run(ctx, c.m, wires, k)
 	}

@@ -59,7 +59,7 @@ func dropsOf(m *model.Model, p gauge.Profile, h *solve.History, posts posts, hel
 
 // dropOf measures one load in one step; ok is false where it is not judged.
 func dropOf(m *model.Model, p gauge.Profile, s *solve.State, posts posts, d *model.Device, i int, w part.Draw) (Path, bool) {
-	if s.Skipped != "" || s.Step.Engine == part.Locked || s.Step.LastS > 0 {
+	if s.Skipped != "" || len(s.Shorts) > 0 || s.Step.Engine == part.Locked || s.Step.LastS > 0 {
 		return Path{}, false
 	}
 	amps := math.Abs(s.DrawA.Of(d, i))

@@ -22,7 +22,7 @@ func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 	if err != nil {
 		return nil, err
 	}
-	s := &Sizes{Hot: c.history, Cold: cold, Usual: usual, Guards: c.guards}
+	s := &Sizes{Hot: c.history, Cold: cold, Usual: usual, Guards: c.guards, Shorts: slices.Concat(c.dead.diodes, c.dead.bare)}
 	for _, f := range c.fuses {
 		f.LoadA, f.At = c.fuseLoad(c.history, f.Device, f.Index)
 		s.Fuses = append(s.Fuses, f)
@@ -31,7 +31,7 @@ func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 	for i, w := range c.m.Wires {
 		s.Wires[i] = c.wire(w, wires[i])
 	}
-	s.drops = c.pairedDrops(usual)
+	s.drops, s.Charges = c.pairedDrops(usual), c.charges()
 	s.Findings = append(s.Findings, c.history.Findings...)
 	return s, nil
 }
@@ -48,6 +48,9 @@ func (c *chooser) wire(w *model.Wire, k solve.Conductor) Wire {
 		Judgement: c.now(w).Judge(&asked),
 	}
 	out.DropV = out.DesignA * k.Ohm
+	if out.At == Charging {
+		out.DropV = out.DesignA * c.hotOhm(w, c.now(w))
+	}
 	switch {
 	case given:
 		out.Governs = "given"
@@ -101,9 +104,10 @@ func (s *Sizes) WorstDrop(d *model.Device, draw int) (worst Path, ok bool) {
 	return worst, ok
 }
 
-func peakOf(h *solve.History, w *model.Wire) float64 {
-	peak := 0.0
-	for _, s := range h.States {
+// peakOf gives the largest steady current of a wire, charging included.
+func (c *chooser) peakOf(w *model.Wire) float64 {
+	peak := c.charge.through(w)
+	for _, s := range c.history.States {
 		if steady(s) {
 			peak = math.Max(peak, math.Abs(s.WireA[w.ID]))
 		}

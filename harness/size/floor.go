@@ -13,10 +13,10 @@ import (
 func (c *chooser) floors() {
 	c.base = make([]*gauge.Rating, len(c.m.Wires))
 	for _, w := range c.m.Wires {
-		k := c.caseOf(w, peakOf(c.history, w), 1)
+		k := c.caseOf(w, c.peakOf(w), 1)
 		c.base[w.ID] = c.thinnest(&k, w)
 	}
-	c.cur = demand(c.m, c.r, c.history, c.base, c.rootMeanSquare)
+	c.cur = c.demand()
 	for i := range c.chains {
 		for _, w := range c.chains[i].wires {
 			if _, given := givenSize(w); given {

@@ -13,6 +13,7 @@ const copperGramPerMM3 = 8.96e-3
 type loss struct {
 	dropV, limitV float64
 	flows         []flow
+	hot           bool // while a flat battery is charged
 }
 
 func (l *loss) excess() float64 { return l.dropV - l.limitV }

@@ -77,7 +77,12 @@ func (c *chooser) spareOhms(d *divider) []float64 {
 	for _, l := range d.losses {
 		for _, f := range l.flows {
 			ohm := c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung)
-			allowed := ohm - l.excess()/f.amps
+			hot := c.hotOhm(f.wire, c.now(f.wire))
+			if l.hot {
+				ohm = hot
+			}
+			// A wire is judged as hot as it ever gets.
+			allowed := (ohm - l.excess()/f.amps) * hot / ohm
 			if at := &list[f.wire.ID]; allowed > 0 && (*at == 0 || allowed < *at) {
 				*at = allowed
 			}

@@ -43,6 +43,19 @@ func (c *chooser) set() {
 	}
 }
 
+// ratingOf looks up what a wire carries at a size that it has, or that stands in for it.
+func (c *chooser) ratingOf(w *model.Wire, s gauge.Size) *gauge.Rating {
+	if stand := c.stand[w.ID]; stand.Size == s {
+		return stand
+	}
+	for _, r := range c.menu[w.ID] {
+		if r.Size == s {
+			return r
+		}
+	}
+	return gauge.RatingOf(s, familyOf(w, s))
+}
+
 // of gives the menu of a wire without a given size, and its stand-in.
 func (k *menus) of(w *model.Wire) (menu, *gauge.Rating) {
 	name := familyName(w)

@@ -8,7 +8,8 @@ import (
 )
 
 // fuseLoad gives the largest steady current through a protective element, with
-// one load behind it at the peak of its start, and the step in which it flows.
+// one load behind it at the peak of its start, and the step in which it flows;
+// or what it has to carry while a flat battery is charged.
 func (c *chooser) fuseLoad(h *solve.History, d *model.Device, i int) (amps float64, at string) {
 	for _, s := range h.States {
 		if !steady(s) {
@@ -17,6 +18,9 @@ func (c *chooser) fuseLoad(h *solve.History, d *model.Device, i int) (amps float
 		if a := math.Abs(s.FuseA.Of(d, i)) + c.extraThrough(s, d, i); a > amps {
 			amps, at = a, s.Step.Name
 		}
+	}
+	if a := c.charge.throughFuse(d, i); a > amps {
+		return a, Charging
 	}
 	return amps, at
 }

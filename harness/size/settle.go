@@ -74,6 +74,9 @@ func (c *chooser) replay(ctx context.Context) (*divider, error) {
 		return nil, err
 	}
 	c.history = h
+	if err := c.recharge(ctx); err != nil {
+		return nil, err
+	}
 	c.shorts = c.shortCurrents()
 	c.raiseFloors()
 	return c.divide(), nil
@@ -103,7 +106,7 @@ func (c *chooser) rungs() []int {
 // raiseFloors judges every open wire with the currents of the last play and
 // sets the floors anew; chains under their floor grow to it.
 func (c *chooser) raiseFloors() {
-	c.cur = demand(c.m, c.r, c.history, c.base, c.rootMeanSquare)
+	c.cur = c.demand()
 	for i := range c.chains {
 		ch := &c.chains[i]
 		ch.floor, ch.by = 0, ""
@@ -126,6 +129,15 @@ func (c *chooser) divide() *divider {
 	c.flows = c.flows[:0]
 	for p := range c.drops(c.history) {
 		l := c.lossOf(p)
+		for _, f := range l.flows {
+			l.dropV += f.amps * (c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung) - c.played[f.wire.ID].Ohm)
+		}
+		if l.dropV >= judgedFrom*l.limitV && !d.hopeless(l) {
+			d.add(l)
+		}
+	}
+	for _, x := range c.charges() {
+		l := x.loss()
 		for _, f := range l.flows {
 			l.dropV += f.amps * (c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung) - c.played[f.wire.ID].Ohm)
 		}

@@ -83,11 +83,7 @@ func outwardGraph(m *model.Model, rated func(*model.Device, int) float64, plus *
 			add(d.Terminal(f.In), d.Terminal(f.Out), ohm*(1+gauge.FuseRise))
 		}
 		for _, c := range d.Switches() {
-			ohm := gauge.SwitchContactOhm
-			if c.CoilA != "" {
-				ohm = gauge.RelayContactOhm
-			}
-			add(d.Terminal(c.A), d.Terminal(c.B), ohm)
+			add(d.Terminal(c.A), d.Terminal(c.B), contactOhm(c))
 		}
 		for _, c := range d.Couples() {
 			add(d.Terminal(c.A), d.Terminal(c.B), c.Ohm)
@@ -95,6 +91,13 @@ func outwardGraph(m *model.Model, rated func(*model.Device, int) float64, plus *
 	}
 	g.adjoin()
 	return g
+}
+
+func contactOhm(c part.Contact) float64 {
+	if c.CoilA != "" {
+		return gauge.RelayContactOhm
+	}
+	return gauge.SwitchContactOhm
 }
 
 func jointOhm(t *model.Terminal) float64 {

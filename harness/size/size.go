@@ -16,6 +16,8 @@ type Sizes struct {
 	Cold     *solve.History // cold start, sure figures
 	Usual    *solve.History // hot soak, nominal figures
 	Guards   []Guard        // by wire ID: what protects each wire
+	Charges  []Charge       // what is lost between machines that charge and the batteries
+	Shorts   []Short        // ways from a source to ground without a load
 	Findings diag.List
 
 	drops []Path
@@ -28,7 +30,7 @@ type Wire struct {
 	Chosen    bool            // legwork chose the size (the draft gave none)
 	DesignA   float64         // worst current over the steps
 	HeatA     float64         // r.m.s. over duty
-	At        string          // step in which DesignA flows
+	At        string          // step in which DesignA flows, or [Charging]
 	Loaded    int             // conductors loaded in the same step in the leg that counts
 	Chain     int             // index of its chain: series wires with one size
 	Governs   string          // the limit that governed
@@ -46,7 +48,7 @@ type Fuse struct {
 	RatedA float64
 	Chosen bool
 	LoadA  float64
-	At     string // step in which LoadA flows
+	At     string // step in which LoadA flows, or [Charging]
 	Why    []gauge.Step
 }
 

@@ -31,7 +31,7 @@ type edge struct {
 	a, b   int
 	wire   *model.Wire   // nil for what is in a device
 	device *model.Device // nil for a wire
-	index  int           // of its fuse or contact
+	index  int           // of its fuse, contact or fixed way
 	sort   edgeSort
 }
 
@@ -99,8 +99,8 @@ func newTracer(m *model.Model) *tracer {
 		for i, c := range d.Switches() {
 			t.add(d.Terminal(c.A), d.Terminal(c.B), edge{device: d, index: i, sort: contactEdge})
 		}
-		for _, p := range d.Passes() {
-			t.add(d.Terminal(p.A), d.Terminal(p.B), edge{device: d, sort: fixedEdge})
+		for i, p := range d.Passes() {
+			t.add(d.Terminal(p.A), d.Terminal(p.B), edge{device: d, index: i, sort: fixedEdge})
 		}
 	}
 	t.adjoin()
