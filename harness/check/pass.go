@@ -90,14 +90,14 @@ func (p *Pass) lacks(n Needs) string {
 	if n >= Lengths && p.Routes == nil {
 		return "no lengths: the draft could not be routed"
 	}
-	if n < States {
+	if n < Played {
 		return ""
 	}
 	if p.Sizes == nil || p.Sizes.Hot == nil {
 		return "no states: the network could not be solved"
 	}
-	if len(states(p.Sizes.Hot)) == 0 {
-		return "no states: " + p.Sizes.Hot.States[0].Skipped
+	if len(states(p.Sizes.Hot)) == 0 && (n > Played || p.Sizes.Hot.States[0].Skipped != "") {
+		return "no states: " + cmp.Or(p.Sizes.Hot.States[0].Skipped, "every step is a short; mend it first")
 	}
 	if n >= Sound && p.found.Worst() >= diag.Fault {
 		return "what it would tell may come from the faults above; mend them first"
@@ -105,14 +105,15 @@ func (p *Pass) lacks(n Needs) string {
 	return ""
 }
 
-// states gives the solved steps of a history, in order.
+// states gives the solved steps of a history, in order, without those that a
+// short ends at once.
 func states(h *solve.History) []*solve.State {
 	var list []*solve.State
 	if h == nil {
 		return nil
 	}
 	for _, s := range h.States {
-		if s.Skipped == "" {
+		if s.Skipped == "" && len(s.Shorts) == 0 {
 			list = append(list, s)
 		}
 	}

@@ -37,7 +37,9 @@ const (
 	Model Needs = iota
 	// Lengths needs the routes as well.
 	Lengths
-	// States needs sizes and the solved steps.
+	// Played needs sizes and the solved steps, shorts among them.
+	Played
+	// States needs sizes and a step that no short ends at once.
 	States
 	// Sound needs States, and a harness in which no other rule found a fault:
 	// it tells of what a fault elsewhere would bring about as well.

@@ -48,6 +48,8 @@ type frame struct {
 	first  []int32
 	last   []int32 // links of a device by ID: first to last, last excluded
 	moving []int32 // links that are not on in every step
+	diodes []int32 // links that are diodes
+	open   []int   // devices by ID whose diodes are left out
 	relays []Relay
 	movers []mover // beside relays
 	outs   []output
@@ -56,9 +58,9 @@ type frame struct {
 	device []int32 // device by branch, -1: none
 }
 
-// newFrame builds the network of a model.
-func newFrame(m *model.Model, c part.Corner, g part.Grade) *frame {
-	f := &frame{model: m, corner: c, grade: g, lay: lay(m, g), net: circuit.NewNet()}
+// newFrame builds the network of a model, without the diodes of some devices.
+func newFrame(m *model.Model, c part.Corner, g part.Grade, open []int) *frame {
+	f := &frame{model: m, corner: c, grade: g, open: open, lay: lay(m, g), net: circuit.NewNet()}
 	for i := 1; i < f.lay.count; i++ {
 		f.net.AddNode()
 	}
@@ -74,6 +76,9 @@ func newFrame(m *model.Model, c part.Corner, g part.Grade) *frame {
 	for i := range f.links {
 		if l := &f.links[i]; l.steps != f.all() || l.state >= 0 || l.out >= 0 {
 			f.moving = append(f.moving, int32(i))
+		}
+		if f.links[i].law.Kind == circuit.Diode {
+			f.diodes = append(f.diodes, int32(i))
 		}
 	}
 	return f

@@ -58,12 +58,13 @@ func (p *Plan) Run(ctx context.Context, wires []Conductor, c Case) (*History, er
 const maxSteps = 64
 
 // borrow gives a player that nobody else uses, and builds the network first
-// where there is none yet or a fuse has been given another rating.
+// where there is none yet, or a fuse has been given another rating, or other
+// diodes are open.
 func (c *cell) borrow(m *model.Model, k Case) *play {
 	c.mu.Lock()
 	defer c.mu.Unlock()
-	if rated := chosenRatings(m); c.frame == nil || !slices.Equal(rated, c.frame.rated) {
-		c.frame, c.idle = newFrame(m, k.Corner, k.Grade), nil
+	if rated := chosenRatings(m); c.frame == nil || !slices.Equal(rated, c.frame.rated) || !slices.Equal(k.open(), c.frame.open) {
+		c.frame, c.idle = newFrame(m, k.Corner, k.Grade, k.open()), nil
 		c.frame.rated = rated
 	}
 	if n := len(c.idle); n > 0 {

@@ -25,6 +25,17 @@ type Case struct {
 	// Fuses gives ratings for protective elements that the draft leaves open, by
 	// index of part.Protects(device); nil or 0: as the draft says.
 	Fuses map[*model.Device][]float64
+	// Open lists devices whose diodes are taken to be open: what lies across
+	// the supply the wrong way would drown every other current.
+	Open []*model.Device
+}
+
+func (c Case) open() []int {
+	var ids []int
+	for _, d := range c.Open {
+		ids = append(ids, d.ID)
+	}
+	return ids
 }
 
 // Conductor is the wire as sized: what solve has to know of it.
@@ -63,6 +74,7 @@ type State struct {
 	Collapsed []string // devices whose constant power has no solution
 	Chatter   []int    // indexes of relays that never settle
 	SupplyA   Amps     // of each of a device's Supplies: current that leaves at Plus
+	Shorts    []Short  // ways from a source to the reference without a load on them
 	Cycles    []Cycle  // how the relays of Chatter go round
 	Races     []int    // indexes of relays whose place depends on which of two moves comes first
 

@@ -1,6 +1,8 @@
 package solve
 
 import (
+	"slices"
+
 	"legwork/harness/circuit"
 	"legwork/harness/model"
 	"legwork/harness/part"
@@ -48,6 +50,9 @@ func (f *frame) addBranch(d *model.Device, b part.Branch, base int) {
 		return
 	}
 	law := b.Law
+	if law.Kind == circuit.Diode && slices.Contains(f.open, d.ID) {
+		return
+	}
 	if law.Kind == circuit.Regulator {
 		_, law.SenseA, okA = f.point(d, b.SenseA)
 		_, law.SenseB, okB = f.point(d, b.SenseB)

@@ -25,6 +25,7 @@ func (p *play) read() *State {
 		s.take(p.at.read)
 	}
 	p.readRelays(s)
+	s.Shorts = p.shorts()
 	for _, b := range now.Collapsed {
 		if d := f.device[b]; d >= 0 {
 			s.Collapsed = append(s.Collapsed, f.model.Devices[d].Name)
