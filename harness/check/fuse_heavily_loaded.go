@@ -2,9 +2,14 @@ package check
 
 import (
 	"fmt"
+	"math"
 
+	"legwork/gauge"
 	"legwork/harness/diag"
+	"legwork/harness/part"
 	"legwork/harness/quantity"
+	"legwork/harness/size"
+	"legwork/harness/solve"
 )
 
 var _ = define(Rule{
@@ -12,7 +17,8 @@ var _ = define(Rule{
 	Severity: diag.Warning,
 	Title:    "A load is too close to the rating of its fuse.",
 	Why: "A fuse warms with its load and ages when it is hot; held near its rating it opens one day for no reason, usually far from home. " +
-		"Keep the steady load at four fifths of the rating or less. A load above the rating is a fault: the fuse will open.",
+		"Keep the steady load at four fifths of the rating or less. A load above the rating is a fault: the fuse will open. " +
+		"Where more flows than the loads behind it draw, a larger fuse only feeds what takes the rest.",
 	Equation: "steady load <= 80 % of the rating (road)",
 	Figures:  []string{"load-on-fuse"},
 	Misses:   "Inrush, and a fuse box hotter than its place: a fuse at 85 C carries about an eighth less.",
@@ -42,7 +48,7 @@ func fuseHeavilyLoaded(p *Pass) {
 			At: f.Device.Protects()[f.Index].At,
 			Msg: fmt.Sprintf("%s is rated %s and carries %s in %s, %.0f %% of it", f.Device.Name,
 				quantity.Text(f.RatedA, quantity.Current), quantity.Text(f.LoadA, quantity.Current), f.At, 100*f.LoadA/f.RatedA),
-			Detail: "Fit a larger fuse if every wire behind it carries that, or part the load over two fuses.",
+			Detail: p.lighten(f),
 			Values: []diag.Value{{Name: "load", Got: f.LoadA, Limit: limit, Unit: "A", Bound: diag.AtMost}},
 		}
 		if f.LoadA > f.RatedA {
@@ -50,4 +56,50 @@ func fuseHeavilyLoaded(p *Pass) {
 		}
 		p.Report(out)
 	}
+}
+
+// unknown is the share of a fuse's current from which it counts that no load
+// behind the fuse takes it.
+const unknown = 0.1
+
+// lighten says what to do about a fuse's load: nothing that would feed a
+// current of which the draft has no load.
+func (p *Pass) lighten(f size.Fuse) string {
+	s := p.Sizes.Hot.Step(f.At)
+	if s == nil {
+		return "Fit a larger fuse if every wire behind it carries that."
+	}
+	known := p.drawnBehind(s, f)
+	if f.LoadA-known > unknown*f.LoadA {
+		return fmt.Sprintf("The loads behind it draw %s of that: find what takes the rest. A larger fuse would only feed it.",
+			quantity.Text(known, quantity.Current))
+	}
+	return "Fit a larger fuse if every wire behind it carries that, or part the load over two fuses."
+}
+
+// drawnBehind adds up what loads and coils behind a fuse draw in a step, the
+// one with the largest peak at it.
+func (p *Pass) drawnBehind(s *solve.State, f size.Fuse) float64 {
+	el := f.Device.Protects()[f.Index]
+	from, to := el.In, el.Out
+	if s.FuseA.Of(f.Device, f.Index) < 0 {
+		from, to = to, from
+	}
+	sum, peak := 0.0, 0.0
+	for _, l := range p.loadsOf(f.Device, from, to) {
+		amps := math.Abs(s.DrawA.Of(l.device, l.index))
+		sum += amps
+		if w := l.device.Draws()[l.index]; amps > 0 && w.PeakA > 0 {
+			peak = math.Max(peak, w.ExtraA(amps))
+		}
+	}
+	beyond := p.graph().beyond(p.graph().on, p.netOf(f.Device, to), f.Device)
+	for i, r := range p.Sizes.Hot.Relays {
+		for _, c := range coils(r.Device) {
+			if r.Kind == part.RelayState && r.CoilOhm > 0 && (beyond[p.netOf(r.Device, c.A)] || beyond[p.netOf(r.Device, c.B)]) {
+				sum += math.Abs(s.Relay[i].Volts) / gauge.CopperAt(r.CoilOhm, s.Relay[i].CoilC)
+			}
+		}
+	}
+	return sum + peak
 }
