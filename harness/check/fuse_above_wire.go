@@ -18,10 +18,12 @@ var _ = define(Rule{
 	Severity: diag.Danger,
 	Title:    "A fuse is rated above what a wire that it alone protects can carry.",
 	Why: "The fuse is there for the wire. If the thinnest wire behind it carries less than the fuse, the wire is the fuse: " +
-		"it heats for minutes while the fuse holds. Above one and a half times the wire's ampacity this is a danger; " +
-		"below that it is a warning, since a short still opens the fuse in time.",
-	Equation: "rating <= ampacity in its place, alone",
-	Figures:  []string{"ampacity-33cfr183", "cfr-183-455-rating"},
+		"it heats for minutes while the fuse holds. Above one and a half times the wire's ampacity, the most that any of the rules allows, this is a danger. " +
+		"Below that it is a fault where the fuse may hold an overload of 1.35 times its rating so long that the wire settles " +
+		"at or above what its insulation stands for the seconds of a short. " +
+		"Where it settles lower it only ages, and that is a warning; so it is where the fuse's opening times are known from memory alone.",
+	Equation: "rating <= ampacity in its place, alone; wire at 1.35 x rating: T = Ta + (Tr - 30)(1.35 In / I30)^2",
+	Figures:  []string{"ampacity-33cfr183", "cfr-183-455-rating", "fuse-gates", "conductor-temperature", "k-factors"},
 	Misses:   "A fuse that somebody swaps for a bigger one.",
 	Needs:    States,
 	Bad: `battery G1  cca 540A  grounds-to frame
@@ -47,12 +49,10 @@ wire 2  F1.2  P1.1  14AWG  4ft
 				At: sizeSpan(w),
 				Msg: fmt.Sprintf("%s %s %s but wire %s (%s) carries at most %s", w.Judgement.Case.FuseName, is,
 					quantity.Text(l.Asked, quantity.Current), w.Wire.Number, w.Conductor.Size.Name, quantity.Text(l.Got, quantity.Current)),
-				Detail: "Fit a smaller fuse or a thicker wire, or give the wire a fuse of its own where it begins.",
 				Values: []diag.Value{{Name: "rating", Got: l.Asked, Limit: l.Got, Unit: "A", Bound: diag.AtMost}},
 			}
-			if l.Asked <= grossly*l.Got {
-				f.Severity = diag.Warning
-			}
+			f.Severity, f.Detail = outlast(w.Judgement.Case, l)
+			f.Detail += " Fit a smaller fuse or a thicker wire, or give the wire a fuse of its own where it begins."
 			if g.Fuse != nil {
 				f.Related = append(f.Related, diag.Related{At: g.Fuse.At, Msg: "the fuse"})
 			}
@@ -60,3 +60,35 @@ wire 2  F1.2  P1.1  14AWG  4ft
 		})
 	},
 })
+
+// outlast says by which measure a rating above the ampacity is a danger, a
+// fault or a warning.
+func outlast(c gauge.WireCase, l gauge.Limit) (diag.Severity, string) {
+	ratio := fmt.Sprintf("The rating is %.2f times that", l.Asked/l.Got)
+	if l.Asked > grossly*l.Got {
+		return diag.Danger, ratio + "; no rule allows above 1.5 times."
+	}
+	g, ok := slowGate(c.FuseKind)
+	if !ok {
+		return diag.Warning, ratio + ", within the 1.5 times that the mildest of the rules allows."
+	}
+	amps := g.Share * c.FuseA
+	tempC := gauge.ConductorTempC(c.Size, c.Family, c.AmbientC, amps)
+	text := fmt.Sprintf("%s. It may hold %s for %.0f s; the wire then settles at %.0f C, and its insulation stands %.0f C for the seconds of a short",
+		ratio, quantity.Text(amps, quantity.Current), g.MaxS, tempC, c.Family.ShortC)
+	if tempC >= c.Family.ShortC {
+		return diag.Fault, text + ": the wire does not outlast the fuse."
+	}
+	return diag.Warning, text + ": it ages, but outlasts the fuse."
+}
+
+// slowGate is the longest opening time of a style of fuse, where figures tell
+// it that may decide.
+func slowGate(kind string) (slow gauge.Gate, ok bool) {
+	for _, g := range gauge.FuseGates(kind) {
+		if s, found := gauge.SourceOf(g.Source); found && s.Confidence.MayDecide() && g.MaxS > slow.MaxS {
+			slow, ok = g, true
+		}
+	}
+	return slow, ok
+}
