@@ -53,6 +53,9 @@ const (
 	LoadedShare    = 0.20 // a conductor counts as loaded from this share of its ampacity
 	DesignMM2      = 10.0 // every unsized wire, for the design current
 	MostSystemV    = 60.0 // above, no advice is given
+
+	MostOfRatedVolts  = 4.0 / 3 // of system or rated volts: more is another system
+	LeastOfRatedVolts = 0.75    // of system volts, from all sources together at rest
 )
 
 // Default is one figure that is taken where the draft states none.
@@ -103,6 +106,8 @@ func electricDefaults() []Default {
 		{"engage, to", EngageLongS, "s", "engage"},
 		{"key gap", GapS, "s", "key-gap"},
 		{"highest system volts", MostSystemV, "V", "sixty-volts"},
+		{"most of rated volts", MostOfRatedVolts, "", "system-volts"},
+		{"least of system volts", LeastOfRatedVolts, "", "system-volts"},
 	}
 }
 

@@ -66,6 +66,9 @@ func (d *Draft) check(ctx context.Context, m *model.Model, p gauge.Profile) (r *
 	if r.Sizes, err = size.Choose(ctx, m, r.Routes, p); err != nil {
 		return nil, err
 	}
+	if f, high := check.OverSixty(m, r.Sizes.Hot); high {
+		return r.refused(f), nil
+	}
 	pass := &check.Pass{Model: m, Nets: m.Nets(), Routes: r.Routes, Sizes: r.Sizes, Profile: p}
 	found, skipped, err := check.Run(ctx, pass)
 	if err != nil {
@@ -79,6 +82,14 @@ func (d *Draft) check(ctx context.Context, m *model.Model, p gauge.Profile) (r *
 	r.Skipped = skipped
 	r.Ran = ran(skipped)
 	return r, nil
+}
+
+// refused is a result without sizes, states or other findings.
+func (r *Result) refused(f diag.Finding) *Result {
+	r.Routes, r.Sizes = nil, nil
+	r.Findings = diag.List{f}
+	r.Skipped = skipAll("legwork is not for more than 60 V d.c.")
+	return r
 }
 
 func profile(name string, m *model.Model) (gauge.Profile, error) {

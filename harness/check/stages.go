@@ -77,8 +77,8 @@ var _ = define(Rule{
 
 var _ = define(Rule{
 	ID: "over-60-volts", Severity: diag.Danger, Stage: Drafted,
-	Title:  "The draft asks for more than 60 V d.c.",
-	Why:    "Above 60 V d.c. a touch can kill, arcs do not go out by themselves, and other rules, parts and training apply. legwork refuses to work on such a system.",
+	Title:  "The draft has more than 60 V d.c.",
+	Why:    "Above 60 V d.c. a touch can kill, arcs do not go out by themselves, and other rules, parts and training apply. legwork refuses to work on such a system, whether a figure says it or batteries in series add up to it.",
 	Misses: "High voltage made inside a device, such as an ignition coil.",
 })
 

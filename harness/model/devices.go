@@ -118,12 +118,20 @@ func (b *builder) deviceForm(r *reading) *form {
 				r.form.broken = true
 			}
 		},
-		"on": func(c *cursor, w draft.Item) { d.BoltedTo, d.On = b.metalBehind(c, w, owner) },
+		"on": func(c *cursor, w draft.Item) {
+			if d.On != "" {
+				b.say(duplicateRule, w.At, "%s is said to be bolted on twice", owner)
+			}
+			d.BoltedTo, d.On = b.metalBehind(c, w, owner)
+		},
 		"grounds-to": func(c *cursor, w draft.Item) {
 			if d.Kind.Ground == "" {
 				b.say(wordRule, w.At, "%s can't ground through metal; give it a wire", owner)
 				b.nameBehind(c, w, owner, "a metal")
 				return
+			}
+			if d.Grounded != "" {
+				b.say(duplicateRule, w.At, "%s is said to ground through metal twice", owner)
 			}
 			d.Metal, d.Grounded = b.metalBehind(c, w, owner)
 		},

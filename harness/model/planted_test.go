@@ -78,6 +78,8 @@ var wordMistakes = []planted{
 var nameMistakes = []planted{
 	{"device", "wire 191 G91.+ F1.1", "draft-name", 1, "G91.+", `no device "G91"`},
 	{"device named often", "wire 192 G92.+ F1.1\nwire 193 G92.+ F1.2\nwire 194 G92.- F1.2", "draft-name", 1, "G92.+", "named 3 times"},
+	{"contact that a make relay lacks", "wire 196a K1.87a F1.2", "draft-name", 1, "K1.87a", "has terminal 87a only if it is said to be change-over"},
+	{"metal given twice", "lamp P196 5W at bay grounds-to frame grounds-to frame", "draft-duplicate", 1, "grounds-to", "ground through metal twice"},
 	{"terminal", "wire 195 K1.88 F1.2", "draft-name", 1, "K1.88", `relay K1 has no terminal "88"`},
 	{"cavity", "wire 196 X1.cab.3 F1.2", "draft-name", 1, "X1.cab.3", `"cab.3"`},
 	{"place", "fuse F191 10A at boy", "draft-name", 1, "boy", "did you mean bay"},

@@ -51,6 +51,10 @@ func (b *builder) noTerminal(d *Device, pin string, at diag.Span, before string)
 		return
 	}
 	owner := strings.ReplaceAll(d.Kind.Name+" "+clip(d.Name), "%", "%%")
+	if word := d.WordFor(pin); word != "" {
+		b.say(nameRule, at, "%s has terminal %s only if it is said to be %s", d.Kind.Name+" "+clip(d.Name), pin, word)
+		return
+	}
 	b.note(missing{says: owner + " has no terminal %q", word: pin, at: at, expected: d.pinNames(),
 		whole: func(near string) string { return before + near }})
 }

@@ -39,6 +39,27 @@ func (d *Device) PinOf(name string) (i int, ok bool) {
 // has reports whether the device has the terminal.
 func (d *Device) has(name string) bool { _, ok := d.PinOf(name); return ok }
 
+// WordFor gives the word of a setting with which the device would have a
+// terminal of its kind that it lacks, by name or alias: change-over for 87a of
+// a relay. It is "" where no one word does.
+func (d *Device) WordFor(name string) string {
+	i := slices.IndexFunc(d.Kind.Terminals, func(t Terminal) bool { return t.Name == name || slices.Contains(t.Aliases, name) })
+	if i < 0 || d.Kind.Fits == nil || d.Kind.Fits(d, d.Kind.Terminals[i].Name) {
+		return ""
+	}
+	for j := range d.Kind.Settings {
+		s := &d.Kind.Settings[j]
+		for _, word := range s.Words {
+			with := *d
+			with.Values = append([]Value{{Setting: s, Word: word, Said: true}}, d.Values...)
+			if d.Kind.Fits(&with, d.Kind.Terminals[i].Name) {
+				return word
+			}
+		}
+	}
+	return ""
+}
+
 // wired reports whether something lands on the terminal.
 func (d *Device) wired(name string) bool {
 	i, ok := d.PinOf(name)
