@@ -23,6 +23,9 @@ func (p *plan) captions() {
 				if rank == 0 && s.run.w.Label != "" {
 					best = s.run.w.Label
 				}
+				if s.bridges() {
+					best = bridgeCaption(s)
+				}
 				if s.run.strap && best == "" {
 					best = "Strap"
 				}
@@ -40,6 +43,8 @@ func captionOf(it *item, t *track) (string, int) {
 	d := it.dev
 	label := calledIn(d)
 	switch {
+	case isDeadEnd(d.Kind):
+		return calledOn(d), 2
 	case it.unit:
 		return d.Name + " " + it.sub, 6
 	case it.sub == "coil":
@@ -95,6 +100,9 @@ func (c *canvas) indexOf() []entry {
 		for _, q := range it.cols {
 			t := q.track()
 			if t.page != c.g {
+				continue
+			}
+			if !named(it.dev) {
 				continue
 			}
 			if paths[it.dev.Name] == nil {

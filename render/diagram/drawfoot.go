@@ -97,6 +97,7 @@ func (c *canvas) drawStud(run []tread) {
 	}
 	g.Add(scene.Line("sy", x1, y, x1, c.g.tall.metalY), scene.Ring("term", x1, y+2.6, 1.1), scene.Ring("syf", x1, y+2.6, 0.45))
 	c.take(x1-1.2, y, x1+1.2, c.g.tall.metalY)
+	dashed(j.dev, g)
 	c.dots.Add(g)
 	l := []line{fitted(name(j.name), 15)}
 	c.jobs = append(c.jobs, job{rank: 1, class: "name", data: []scene.Attr{{Name: "joint", Value: j.name}}, choices: []choice{

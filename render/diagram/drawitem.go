@@ -60,6 +60,7 @@ func (c *canvas) drawItem(it *item) {
 	for _, q := range it.pins {
 		c.drawPin(g, v, q)
 	}
+	dashed(it.dev, g)
 	c.symbols.Add(g)
 	c.nameItem(it, v, b)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"legwork/harness/model"
 	"legwork/harness/part"
 	"legwork/harness/quantity"
 	"legwork/render/scene"
@@ -15,7 +16,7 @@ func boxText(b scene.Box) string {
 
 // nameItem asks for the designation of a symbol and for the names of its pins.
 func (c *canvas) nameItem(it *item, v view, b scene.Box) {
-	lines := []line{fitted(name(it.dev.Name), 20)}
+	lines := []line{fitted(name(calledOn(it.dev)), 20)}
 	if val := c.valueOf(it); val != "" {
 		lines = append(lines, fitted(small(val), 14))
 	}
@@ -92,7 +93,7 @@ func (c *canvas) ratedA(it *item) float64 {
 // namePins writes the terminal names where they tell something: at relays,
 // and at symbols with more than two pins or with units of their own.
 func (c *canvas) namePins(it *item, v view) {
-	telling := it.mate != nil || it.form.cols > 1 || len(it.pins) > 2 || it.form.row == part.SensorRow
+	telling := hasCavity(it) || it.mate != nil || it.form.cols > 1 || len(it.pins) > 2 || it.form.row == part.SensorRow
 	if !telling || it.dev.Kind.Couples != nil || it.dev.Kind.Protects != nil {
 		return
 	}
@@ -101,7 +102,7 @@ func (c *canvas) namePins(it *item, v view) {
 			continue
 		}
 		x, y := v.x(float64(q.col))+v.sign*q.dx*module, v.y+q.y*module
-		l := []line{fitted(faint(q.term.Name), 12)}
+		l := []line{fitted(faint(pinWords(q.term)), 16)}
 		in := y + 2.9
 		if !q.up() {
 			in = y - 1.3
@@ -117,6 +118,24 @@ func (c *canvas) namePins(it *item, v view) {
 			{lines: l, x: x + 2.4, y: y + 1, at: scene.Start}, {lines: l, x: x - 2.4, y: y + 1, at: scene.End},
 		}})
 	}
+}
+
+// pinWords is the name of a terminal with the cavity of the plug that it sits
+// in, where the draft says one that is not the name itself.
+func pinWords(t *model.Terminal) string {
+	if t.Cavity == "" || t.Cavity == t.Name {
+		return t.Name
+	}
+	return t.Name + " " + t.Cavity
+}
+
+func hasCavity(it *item) bool {
+	for _, q := range it.pins {
+		if q.term != nil && q.term.Cavity != "" {
+			return true
+		}
+	}
+	return false
 }
 
 // besides reports whether the two parts of a device are neighbors on the

@@ -21,7 +21,11 @@ func (c *canvas) touches(j *joint) []touch {
 	for _, a := range c.g.panels {
 		for _, s := range a.sect.strands {
 			if s.col.track().panel == a && (s.upper.joint == j || s.lower.joint == j) {
-				out = append(out, touch{s.col.track().x, true})
+				x := s.col.track().x
+				if s.bridges() {
+					x = bridgeAt(s, j)
+				}
+				out = append(out, touch{x, true})
 			}
 		}
 	}
@@ -142,6 +146,9 @@ func (c *canvas) drawSegments() {
 			end = s.right() + 3
 		}
 		g.Add(scene.Line("bar", x1, s.y, end, s.y))
+		if j.self {
+			dashed(j.dev, g)
+		}
 		c.takeLine(x1, s.y, end, s.y, barMM)
 		if len(s.others) > 0 {
 			c.bars.Add(c.alsoAt(s, end))

@@ -81,6 +81,7 @@ func (c *canvas) drawFragment(pins []*item) {
 		c.drawPin(g, c.viewOf(it), it.pins[0])
 		c.nameUnitPin(it, v.y)
 	}
+	dashed(dev, g)
 	c.symbols.Add(g)
 	c.nameFragment(dev, x1, x2, v.y)
 }
@@ -104,7 +105,7 @@ func (c *canvas) nameUnitPin(it *item, mid float64) {
 	if room := c.g.pitch - 1.5; word.width() > room {
 		word = fitted(strong(q.term.Name), room)
 	}
-	role := fitted(small(roleOf(it)), c.g.pitch-1.2)
+	role := fitted(small(c.underPin(it)), c.g.pitch-1.2)
 	y, step := mid-unitHalf*module+4.3, 3.0
 	if !q.up() {
 		y, step = mid+unitHalf*module-1.9, -3.7
@@ -114,6 +115,19 @@ func (c *canvas) nameUnitPin(it *item, mid float64) {
 	c.put(g, word, x, y, scene.Middle)
 	c.put(g, role, x, y+step, scene.Middle)
 	c.labels.Add(g)
+}
+
+// underPin is the line beside the name of a unit's terminal: its cavity and its
+// role; the cavity alone where both are too long.
+func (c *canvas) underPin(it *item) string {
+	cavity, role := it.pins[0].term.Cavity, roleOf(it)
+	switch both := cavity + " " + role; {
+	case cavity == "" || cavity == it.pins[0].term.Name:
+		return role
+	case small(both).width() <= c.g.pitch-1.2:
+		return both
+	}
+	return cavity
 }
 
 // roleOf is the role that the draft gives a unit's terminal.

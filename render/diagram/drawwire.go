@@ -2,6 +2,8 @@ package diagram
 
 import (
 	"fmt"
+	"math"
+	"slices"
 
 	"legwork/harness/model"
 	"legwork/render/scene"
@@ -35,7 +37,11 @@ func (p *plan) wireData(w *model.Wire) string {
 			data = awgText(s.awg) + " AWG"
 		}
 	}
-	if k := colorText(w.Color); k != "" {
+	k := colorText(w.Color)
+	if w.Drain {
+		k = "drain"
+	}
+	if k != "" {
 		if data != "" {
 			data += " "
 		}
@@ -88,6 +94,10 @@ func (c *canvas) drawStrand(s *strand) {
 		c.drawStrap(s)
 		return
 	}
+	if s.bridges() {
+		c.drawBridge(s)
+		return
+	}
 	y1, y2 := c.tipY(s, s.upper), c.tipY(s, s.lower)
 	if s.upper.box {
 		y1 = y2 - stubMM
@@ -96,7 +106,7 @@ func (c *canvas) drawStrand(s *strand) {
 		y2 = y1 + stubMM
 	}
 	_, width := strokeOf(c.p.areaOf(s.run.w))
-	c.wires.Add(c.wireNode(s.run.w, [4]float64{x, y1, x, y2}, c.haloEnds(s)))
+	c.wires.Add(c.wireNode(s.run.w, []float64{x, y1, x, y2}, c.haloEnds(s)))
 	c.takeLine(x, y1, x, y2, width+casing)
 	c.endDot(s, s.upper, x, y1, width)
 	c.endDot(s, s.lower, x, y2, width)
@@ -138,9 +148,9 @@ func (c *canvas) endDot(s *strand, t tip, x, y, width float64) {
 	}
 }
 
-// wireNode draws the conductor from (x1, y1) to (x2, y2): something wide to
-// point at, halo, casing, insulation, tracer.
-func (c *canvas) wireNode(w *model.Wire, xy [4]float64, cutHalo [2]float64) *scene.Node {
+// wireNode draws the conductor through the points x, y, x, y ...: something
+// wide to point at, halo, casing, insulation, tracer.
+func (c *canvas) wireNode(w *model.Wire, p []float64, cutHalo [2]float64) *scene.Node {
 	k, _ := strokeOf(c.p.areaOf(w))
 	n := fmt.Sprint(k)
 	g := scene.G("wire")
@@ -155,17 +165,28 @@ func (c *canvas) wireNode(w *model.Wire, xy [4]float64, cutHalo [2]float64) *sce
 		g.Data = append(g.Data, scene.Attr{Name: "size", Value: s.name})
 	}
 	g.Data = append(g.Data, scene.Attr{Name: "color", Value: colorText(w.Color)})
-	p := xy
-	halo := p
-	if p[0] == p[2] {
-		halo[1] += cutHalo[0]
-		halo[3] -= cutHalo[1]
+	dash, paint := wireDash(w), paintOf(w.Color.Base)
+	if w.Drain {
+		paint = paintOf("") // bare metal
 	}
-	g.Add(scene.Line("hit", p[:]...), scene.Line("halo h"+n, halo[:]...), scene.Line("case k"+n, p[:]...), scene.Line("ins w"+n+" c"+paintOf(w.Color.Base), p[:]...))
-	if w.Color.Tracer != "" {
-		g.Add(scene.Line("tr r"+n+" c"+paintOf(w.Color.Tracer), p[:]...))
+	g.Add(scene.Line("hit", p...), scene.Line("halo h"+n, haloOf(p, cutHalo)...), scene.Line("case k"+n+dash, p...), scene.Line("ins w"+n+" c"+paint+dash, p...))
+	if w.Color.Tracer != "" && !w.Drain {
+		g.Add(scene.Line("tr r"+n+" c"+paintOf(w.Color.Tracer), p...))
 	}
 	return g
+}
+
+// haloOf is the way of a wire without its two ends, where they are upright.
+func haloOf(p []float64, cut [2]float64) []float64 {
+	h := slices.Clone(p)
+	k := len(p) - 2
+	if p[0] == p[2] {
+		h[1] += math.Copysign(cut[0], p[3]-p[1])
+	}
+	if p[k] == p[k-2] {
+		h[k+1] += math.Copysign(cut[1], p[k-1]-p[k+1])
+	}
+	return h
 }
 
 // paintOf gives the paint class of a color letter; what has none is drawn gray.

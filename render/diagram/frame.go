@@ -75,6 +75,42 @@ func (p *plan) title() string {
 	return strings.TrimSuffix(path.Base(p.m.File), ".draft")
 }
 
+// supplement is the second title: how the sheet is drawn, and with what
+// options where there are any.
+func (p *plan) supplement() string {
+	extra := p.in.Title.Extra
+	if extra == "" {
+		extra = "Drawn de-energized, key off"
+	}
+	if s := p.fitting(); s != "" {
+		extra += "\n" + s
+	}
+	return extra
+}
+
+// fitting says which options the drawing has and which it leaves out.
+func (p *plan) fitting() string {
+	var with, without []string
+	for _, o := range p.m.Options {
+		if o.Fitted {
+			with = append(with, o.Name)
+		} else {
+			without = append(without, o.Name)
+		}
+	}
+	var out []string
+	if len(with) > 0 {
+		out = append(out, "with "+strings.Join(with, ", "))
+	}
+	if len(without) > 0 {
+		out = append(out, "without "+strings.Join(without, ", "))
+	}
+	if len(out) == 0 {
+		return ""
+	}
+	return "Options: " + strings.Join(out, "; ")
+}
+
 // drawTitle draws the title block, 180 mm wide, with the fields of ISO 7200.
 func (c *canvas) drawTitle() {
 	s, t := c.p.paper, c.p.in.Title
@@ -82,10 +118,7 @@ func (c *canvas) drawTitle() {
 	x, y := x2-blockW, y2-blockH
 	g := scene.G("title-block", scene.Frame("l70", x, y, x2, y2))
 	c.frame.Add(g)
-	extra := t.Extra
-	if extra == "" {
-		extra = "Drawn de-energized, key off"
-	}
+	extra := c.p.supplement()
 	sheet := itoa(c.g.number) + " / " + itoa(len(c.p.sheets))
 	cells := []struct {
 		x, y, w, h   float64
@@ -112,6 +145,13 @@ func (c *canvas) drawTitle() {
 		v := line{text: k.value, size: k.size, bold: k.bold}
 		if v.width() > k.w-2 && k.size > sizeName {
 			v.size = sizeName
+		}
+		if lines := strings.Split(k.value, "\n"); len(lines) > 1 {
+			for i, s := range lines {
+				l := fitted(small(s), k.w-2)
+				g.Add(scene.Words(l.class(), x+k.x+1, y+k.y+k.h-4.5+3.2*float64(i), scene.Start, l.text))
+			}
+			continue
 		}
 		v = fitted(v, k.w-2)
 		if v.text != "" {

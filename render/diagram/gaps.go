@@ -1,5 +1,7 @@
 package diagram
 
+import "slices"
+
 func (p *plan) fillLanes(t *tallness) {
 	for _, s := range p.segments() {
 		if t.shows(s.places[0]) {
@@ -36,6 +38,9 @@ func (p *plan) needOf(t *tallness, i int) {
 			g.above = max(g.above, t.roomFor(s.bar.uppers, s, true))
 			g.below = max(g.below, t.roomFor(s.bar.lowers, s, false))
 		}
+	}
+	if i == 0 && slices.ContainsFunc(p.strands, func(s *strand) bool { return s.bridges() && t.shows(s.col.track()) }) {
+		g.above = max(g.above, bridgeDeep+linkRoom)
 	}
 	g.need = g.above + g.below + g.pitch*float64(max(g.lanes-1, 0))
 	for _, s := range p.strands {

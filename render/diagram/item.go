@@ -27,7 +27,7 @@ func (p *plan) collectItems() {
 
 func (p *plan) collectDevice(d *model.Device) {
 	k := d.Kind
-	if k.Self || isBox(k) {
+	if k.Self && !isDeadEnd(k) || isBox(k) {
 		return
 	}
 	if !wired(d) {
@@ -69,7 +69,7 @@ func wired(d *model.Device) bool {
 // nil if its symbol can't: then it is drawn as a unit.
 func (p *plan) formsOf(d *model.Device) []form {
 	if d.Kind.Lines != nil && d.Kind.Lines.Shape == part.PositionLines {
-		if f, ok := keyForm(d); ok {
+		if f, ok := p.keyForm(d); ok {
 			return []form{f}
 		}
 		if len(d.Lines) > 0 {
@@ -89,7 +89,7 @@ func (p *plan) formsOf(d *model.Device) []form {
 		for _, pin := range f.pins {
 			shown[pin.name] = true
 		}
-		forms = append(forms, spread(f, d))
+		forms = append(forms, spread(p.atRest(f, d), d))
 	}
 	for _, t := range d.Terminals {
 		if attached(t) && !shown[t.Name] {

@@ -9,7 +9,7 @@ import (
 
 const (
 	legendX   = 22.0
-	legendRow = 3.1
+	legendRow = 2.9
 	railsX    = 80.0
 	indexX    = 129.0
 	indexRow  = 2.9
@@ -23,16 +23,7 @@ func (c *canvas) drawLegend() {
 		unit = "mm²"
 	}
 	c.legend.Add(scene.Words(strong("").class(), legendX, y, scene.Start, "Reading this sheet"))
-	text := []string{
-		"Colored vertical line: one wire, with number,",
-		unit + " and color (IEC 60757).",
-		"Black bar: one joint: rail, splice, stud, terminal.",
-		"Thin black line: inside a device.",
-		"A bar cut by a line is not joined to it.",
-		"Boxed number: goes on at that path; 2/29: sheet 2.",
-		"Torn edge: more of the unit at other paths.",
-		"Rail numbers: DIN 72552. Contacts are at rest.",
-	}
+	text := c.p.readingLines(unit)
 	for i, t := range text {
 		l := fitted(small(t), railsX-legendX-1)
 		c.legend.Add(scene.Words(l.class(), legendX, y+3.4+legendRow*float64(i), scene.Start, l.text))
@@ -41,11 +32,33 @@ func (c *canvas) drawLegend() {
 	x := legendX
 	for i, n := range strokeNames(c.p.m.Metric) {
 		k := fmt.Sprint(i)
-		c.legend.Add(scene.Line("case k"+k, x, yk-0.9, x+3.4, yk-0.9), scene.Line("ins w"+k+" cBU", x, yk-0.9, x+3.4, yk-0.9),
-			scene.Words(small("").class(), x+4.1, yk, scene.Start, n))
-		x += 4.1 + scene.Width(n, sizeSmall, false) + 1.6
+		c.legend.Add(scene.Line("case k"+k, x, yk-0.9, x+2.8, yk-0.9), scene.Line("ins w"+k+" cBU", x, yk-0.9, x+2.8, yk-0.9),
+			scene.Words(small("").class(), x+3.4, yk, scene.Start, n))
+		x += 3.4 + scene.Width(n, sizeSmall, false) + 1.4
 	}
 	c.legend.Add(scene.Words(small("").class(), x-0.6, yk, scene.Start, unit))
+}
+
+// readingLines are the sentences of the legend; what the harness has none of
+// is not explained.
+func (p *plan) readingLines(unit string) []string {
+	text := []string{
+		"Colored line: a wire; number, " + unit + ", color (IEC 60757).",
+		"Black bar: one joint: rail, splice, stud, terminal.",
+		"Thin black line: inside a device.",
+		"A bar cut by a line is not joined to it.",
+		"Boxed number: goes on at that path; 2/29: sheet 2.",
+		"Torn edge: more of the unit at other paths.",
+		"Contacts stand as in off, without volts.",
+		"Rail numbers: DIN 72552.",
+	}
+	if p.hasExisting() {
+		text[2] = "Thin black: inside a device. Dashed: existing."
+	}
+	if len(p.m.Cables) > 0 {
+		text = append(text, "Ring: cores of one cable; dashed: shielded.")
+	}
+	return text
 }
 
 // drawRailList says of every rail of the sheet what it is and when it is live.
@@ -60,10 +73,10 @@ func (c *canvas) drawRailList() {
 			c.legend.Add(scene.Words(strong("").class(), railsX, y, scene.Start, "Rail"))
 		}
 		n++
-		tag := fitted(strong(j.tag), 12)
-		about := fitted(small(j.name+", "+j.about), indexX-railsX-12)
+		tag := fitted(strong(j.tag), 10.5)
+		about := fitted(small(j.name+", "+j.about), indexX-railsX-13)
 		yy := y + 0.1 + indexRow*float64(n)
-		c.legend.Add(scene.Words(tag.class(), railsX, yy, scene.Start, tag.text), scene.Words(about.class(), railsX+10, yy, scene.Start, about.text))
+		c.legend.Add(scene.Words(tag.class(), railsX, yy, scene.Start, tag.text), scene.Words(about.class(), railsX+11.2, yy, scene.Start, about.text))
 	}
 }
 

@@ -43,8 +43,10 @@ func (r *report) checkModel(m *model.Model, all []*sheetMarks) {
 				if k.number != w.Number {
 					continue
 				}
-				n++
-				for _, e := range [][2]float64{{k.line.x1, k.line.y1}, {k.line.x2, k.line.y2}} {
+				if k.first {
+					n++
+				}
+				for _, e := range k.ends() {
 					from, to := lands(s, e[0], e[1], w.From), lands(s, e[0], e[1], w.To)
 					switch {
 					case from && !seen(found, 0):
@@ -70,6 +72,17 @@ func (r *report) checkModel(m *model.Model, all []*sheetMarks) {
 		}
 	}
 	r.checkTerminals(m, all, group, byName)
+}
+
+// ends gives the ends of the leg that are ends of its wire.
+func (k wireMark) ends() (out [][2]float64) {
+	if k.first {
+		out = append(out, [2]float64{k.line.x1, k.line.y1})
+	}
+	if k.last {
+		out = append(out, [2]float64{k.line.x2, k.line.y2})
+	}
+	return out
 }
 
 func seen(list []int, v int) bool {

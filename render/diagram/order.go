@@ -67,6 +67,7 @@ func (p *plan) arrangeSection(s *section) bool {
 			cut = p.cutOne(it) || cut
 		}
 	}
+	bridgeFirst(sorted)
 	s.tracks = sorted
 	for i, t := range s.tracks {
 		t.index = i

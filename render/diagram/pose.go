@@ -38,6 +38,7 @@ func (p *plan) pose() {
 			break
 		}
 	}
+	p.turnDeadEnds()
 	p.nameRails()
 }
 

@@ -19,9 +19,12 @@ type lineMark struct {
 	class          string
 }
 
+// wireMark is one straight leg of a wire; first and last say which of its own
+// ends are ends of the wire.
 type wireMark struct {
-	id, number string
-	line       lineMark
+	id, number  string
+	line        lineMark
+	first, last bool
 }
 
 type pinMark struct {
@@ -155,7 +158,7 @@ func (s *sheetMarks) read(e *element, c context, look func(string) scene.Style) 
 	case e.has("xref"):
 		s.xrefs = append(s.xrefs, xrefMark{e.get("data-wire"), e.get("data-joint"), firstRect(e)})
 	case e.has("wire"):
-		s.wires = append(s.wires, wireMark{id: e.get("id"), number: e.get("data-wire"), line: casing(e, look)})
+		s.wires = append(s.wires, legsOf(e, look)...)
 	case e.has("dev"):
 		var b scene.Box
 		fmt.Sscanf(e.get("data-body"), "%f %f %f %f", &b.X1, &b.Y1, &b.X2, &b.Y2)
@@ -224,15 +227,39 @@ func firstRect(e *element) scene.Box {
 	return scene.Box{}
 }
 
-func casing(e *element, look func(string) scene.Style) lineMark {
+// legsOf reads the casing of a wire: one line, or the legs of a bent one.
+func legsOf(e *element, look func(string) scene.Style) []wireMark {
 	for i := range e.Kids {
-		if k := &e.Kids[i]; k.has("case") {
-			l := readLine(k)
-			l.width = look(k.get("class")).WidthMM
-			return l
+		k := &e.Kids[i]
+		if !k.has("case") {
+			continue
 		}
+		lines := []lineMark{readLine(k)}
+		if k.XMLName.Local == "polyline" {
+			lines = readBent(k)
+		}
+		var out []wireMark
+		for n, l := range lines {
+			l.width = look(k.get("class")).WidthMM
+			out = append(out, wireMark{e.get("id"), e.get("data-wire"), l, n == 0, n == len(lines)-1})
+		}
+		return out
 	}
-	return lineMark{}
+	return []wireMark{{id: e.get("id"), number: e.get("data-wire"), first: true, last: true}}
+}
+
+func readBent(e *element) []lineMark {
+	var out []lineMark
+	var px, py float64
+	for i, f := range strings.Fields(e.get("points")) {
+		var x, y float64
+		fmt.Sscanf(f, "%f,%f", &x, &y)
+		if i > 0 {
+			out = append(out, lineMark{x1: px, y1: py, x2: x, y2: y, class: e.get("class")})
+		}
+		px, py = x, y
+	}
+	return out
 }
 
 // box of a level or upright line with its width; its ends are cut square.

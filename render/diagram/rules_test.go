@@ -101,7 +101,7 @@ func (r *report) checkLines(s *sheetMarks) {
 		}
 		for _, o := range s.wires[i+1:] {
 			a, b := w.line.box(), o.line.box()
-			if a.Overlap(b) <= 0.05 {
+			if a.Overlap(b) <= 0.05 || w.id == o.id {
 				continue
 			}
 			if (w.line.x1 == w.line.x2) == (o.line.x1 == o.line.x2) {
@@ -115,7 +115,7 @@ func (r *report) checkLines(s *sheetMarks) {
 		for _, j := range s.joints {
 			for _, b := range j.bars {
 				x, y := w.line.x1, b.y1
-				if x > b.x1+0.1 && x < b.x2-0.1 && y > math.Min(w.line.y1, w.line.y2)+0.3 && y < math.Max(w.line.y1, w.line.y2)-0.3 {
+				if w.line.x1 == w.line.x2 && x > b.x1+0.1 && x < b.x2-0.1 && y > math.Min(w.line.y1, w.line.y2)+0.3 && y < math.Max(w.line.y1, w.line.y2)-0.3 {
 					r.barCrossings++
 				}
 			}
@@ -230,18 +230,24 @@ func (r *report) checkTexts(s *sheetMarks) {
 // checkLabels wants the label of each wire nearer to it than to any other.
 func (r *report) checkLabels(s *sheetMarks) {
 	for _, w := range s.wires {
+		if !w.first {
+			continue
+		}
 		labeled := false
 		for _, t := range s.texts {
 			if t.inside != "wl" || t.wire != w.number {
 				continue
 			}
-			own := t.box.Distance(w.line.box())
+			own, near := math.Inf(1), math.Inf(1) // to any leg of that number, to this one
 			for _, k := range s.wires {
 				if k.number == w.number {
 					own = math.Min(own, t.box.Distance(k.line.box()))
 				}
+				if k.id == w.id {
+					near = math.Min(near, t.box.Distance(k.line.box()))
+				}
 			}
-			labeled = labeled || t.box.Distance(w.line.box()) <= 4
+			labeled = labeled || near <= 4
 			if own > 4 {
 				r.add("label", "label %q stands %.1f mm from wire %s", t.text, own, w.number)
 			}

@@ -11,12 +11,12 @@ import (
 // keyForm draws a switch with positions of its own: all pins up, a common bar
 // below, one blade for each terminal that the positions join with the feed.
 // ok is false where one terminal does not feed all others.
-func keyForm(d *model.Device) (form, bool) {
+func (p *plan) keyForm(d *model.Device) (form, bool) {
 	feed, joined := keyJoins(d)
 	if feed == "" {
 		return form{}, false
 	}
-	pins := []string{feed}
+	pins, closed := []string{feed}, map[string]bool{}
 	for _, t := range d.Terminals {
 		if !attached(t) || t.Name == feed {
 			continue
@@ -25,8 +25,9 @@ func keyForm(d *model.Device) (form, bool) {
 			return form{}, false
 		}
 		pins = append(pins, t.Name)
+		closed[t.Name] = p.closedOff(d, feed, t.Name)
 	}
-	return keyMarks(pins, joined), len(pins) > 1
+	return keyMarks(pins, joined, closed), len(pins) > 1
 }
 
 // keyJoins finds the terminal that most positions join to something, and for
@@ -67,7 +68,7 @@ func contains(list []string, word string) bool {
 	return false
 }
 
-func keyMarks(pins []string, joined map[string][]string) form {
+func keyMarks(pins []string, joined map[string][]string, closed map[string]bool) form {
 	last := float64(len(pins) - 1)
 	f := form{half: 4, cols: len(pins), row: part.SwitchRow}
 	edge := 2.0
@@ -85,7 +86,11 @@ func keyMarks(pins []string, joined map[string][]string) form {
 		add(part.Dot, 0.22, spot{0, 1.2, c})
 		add(part.Dot, 0.2, spot{0, 2.4, c})
 		add(part.Thin, 0, spot{0, -1, c}, spot{0, -4, c})
-		add(part.Blade, 0, spot{0, 1.2, c}, spot{-1.35, -0.75, c})
+		if closed[name] {
+			add(part.Bold, 0, spot{0, 1.2, c}, spot{-0.12, -1.1, c})
+		} else {
+			add(part.Blade, 0, spot{0, 1.2, c}, spot{-1.35, -0.75, c})
+		}
 		for n, w := range stack(joined[name]) {
 			f.marks = append(f.marks, mark{kind: part.Text, pts: []spot{{0.5, -1.9 + 1.15*float64(n), c}}, s: w, right: true})
 			edge = max(edge, 0.9+scene.Width(w, sizeSmall, false)/module)

@@ -83,5 +83,6 @@ func styles() []scene.Style {
 			scene.Style{Class: "h" + n, WidthMM: s.widthMM + haloMM}, scene.Style{Class: "k" + n, WidthMM: s.widthMM + casing},
 			scene.Style{Class: "w" + n, WidthMM: s.widthMM}, scene.Style{Class: "r" + n, WidthMM: s.widthMM * 0.42})
 	}
+	out = append(out, scene.Style{Class: "ex", Dash: []float64{4, 1.6}}, scene.Style{Class: "exs", Dash: []float64{1.1, 0.7}})
 	return append(out, scene.Style{Class: "hthin", WidthMM: 0.35 + haloMM})
 }
