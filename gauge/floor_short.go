@@ -14,6 +14,12 @@ func (j *Judgement) short() {
 	case c.ShortA == 0:
 		j.skip(FloorShort, "current of a short at the far end is not known")
 		return
+	case c.Source:
+		j.skip(FloorShort, c.FuseName, " limits its own current; a fuse on the way to a battery is judged by its load")
+		return
+	case c.FuseKind == "":
+		j.skip(FloorShort, "what limits it is no fuse")
+		return
 	case len(gatesOf(c.FuseKind)) == 0:
 		j.skip(FloorShort, "no opening times known for a device of kind \"", c.FuseKind, "\"")
 		return

@@ -66,6 +66,9 @@ func (j *Judgement) protectionWhy(over, got float64) []Step {
 	if name == "" {
 		name = "device that"
 	}
+	if c.Source {
+		return append(why, Step{Text: name + " gives no more by itself, and no fuse holds it to less", Value: c.FuseA, Unit: "A", Source: "stated"})
+	}
 	return append(why, Step{Text: name + " protects it", Value: c.FuseA, Unit: "A", Source: "stated"})
 }
 

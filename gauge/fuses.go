@@ -10,6 +10,9 @@ const (
 	FuseRise = 0.42
 	// BoltDownV is the cold resistance of a bolt-down fuse times its rating, in volts (source bolt-down-resistance, low).
 	BoltDownV = 0.056
+	// LeastTellA is the current in amperes below which none is told: the leak of
+	// something that is off, or what is left of a sum.
+	LeastTellA = 1e-6
 	// EnduranceShare is the current over rating that a blade fuse must hold for 100 h (source fuse-gates).
 	EnduranceShare = 1.10
 )

@@ -18,10 +18,14 @@ type WireCase struct {
 	HeatA    float64 // r.m.s. current over duty
 	FuseA    float64 // smallest device that protects it on the worst source path; 0: none asked
 	FuseName string
+	Source   bool   // FuseA is what a machine gives at most by itself, and FuseName its name
 	Exempt   string // why no protection is asked (starter cable), "" if asked
 
 	ShortA   float64 // least current of a short at its far end; 0: not known
 	FuseKind string  // blade, bolt-down, link, breaker: for its opening gate
+
+	StartA float64 // current of a start, over in seconds; 0: none
+	StartS float64 // how long it lasts at most
 
 	MaxOhm float64 // largest resistance allowed by drop, at conductor temperature; 0: not asked
 	Wet    bool
@@ -35,13 +39,14 @@ const (
 	FloorShort      = "short circuit"
 	FloorDrop       = "drop"
 	FloorMechanical = "mechanical"
+	FloorStart      = "start heat"
 
-	floors = 5 // how many there are
+	floors = 6 // how many there are
 )
 
 // Limit is one floor of a judged wire: what the wire gives against what is asked.
 type Limit struct {
-	Name   string // ampacity, protection, short circuit, drop, mechanical
+	Name   string // ampacity, protection, short circuit, drop, mechanical, start heat
 	Got    float64
 	Asked  float64
 	Unit   string
@@ -87,8 +92,8 @@ func (j Judgement) Limit(name string) (l Limit, ok bool) {
 }
 
 // JudgeWire is the one judge of a wire: it holds a size against the floors
-// ampacity, protection, short circuit, drop and mechanical, each with its
-// working. Floors that rest on figures from memory are marked as hints and
+// ampacity, protection, short circuit, drop, mechanical and start heat, each
+// with its working. Floors that rest on figures from memory are marked as hints and
 // decide nothing. It has no side effects and never fails: a floor that cannot
 // be judged stands in NotJudged. A case without size or insulation is never
 // OK.
@@ -116,6 +121,7 @@ func (j *Judgement) run() {
 	j.short()
 	j.drop()
 	j.mechanical()
+	j.start()
 	least := math.Inf(1)
 	for i := range j.Limits {
 		l := &j.Limits[i]

@@ -16,7 +16,7 @@ func (r *Result) whyDevice(d *model.Device) Working {
 	out := Working{Title: title}
 	for _, f := range r.Sizes.Fuses {
 		if f.Device == d {
-			out = withGroups(out, r.fuseLoad(f), r.protected(f))
+			out = withGroups(out, r.fuseLoad(f), r.protected(f), r.smallerThan(f))
 		}
 	}
 	for i, relay := range r.Sizes.Hot.Relays {
@@ -24,6 +24,7 @@ func (r *Result) whyDevice(d *model.Device) Working {
 			out = withGroups(out, r.relayGroups(i)...)
 		}
 	}
+	out = withGroups(out, r.chargeOf(d))
 	out = withGroups(out, r.lossesOf(d)...)
 	return withGroups(out, r.terminalsOf(d))
 }
@@ -32,7 +33,7 @@ func (r *Result) whyDevice(d *model.Device) Working {
 // rating.
 func (r *Result) fuseLoad(f size.Fuse) Group {
 	g := Group{Title: "Load and rating"}
-	if f.LoadA == 0 {
+	if f.LoadA < gauge.LeastTellA {
 		g.Steps = append(g.Steps, gauge.Step{Text: "carries no current in any step", Unit: "A", Source: gauge.NodeLaw})
 	} else {
 		g.Steps = append(g.Steps, gauge.Step{Text: "largest steady load, in " + f.At, Value: f.LoadA, Unit: "A", Source: gauge.NodeLaw})
@@ -46,7 +47,11 @@ func (r *Result) fuseLoad(f size.Fuse) Group {
 	if !(f.RatedA > 0) {
 		return g
 	}
-	share, most := 100*f.LoadA/f.RatedA, 100*r.Profile.LoadOfFuse
+	load := f.LoadA
+	if load < gauge.LeastTellA {
+		load = 0
+	}
+	share, most := 100*load/f.RatedA, 100*r.Profile.LoadOfFuse
 	state := "passes"
 	if share > most {
 		state = "above it"

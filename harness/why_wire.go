@@ -24,7 +24,7 @@ func (r *Result) whyWire(w *model.Wire) Working {
 	for _, l := range s.Judgement.Limits {
 		out.Groups = append(out.Groups, limitGroup(s, l))
 	}
-	return withGroups(out, notJudged(s), r.chainOf(s), r.thinner(s), r.lossesThrough(w))
+	return withGroups(out, notJudged(s), r.chainOf(s), r.thinner(s), r.smallerFuse(w), r.chargeOn(w), r.pullOn(w), r.lossesThrough(w))
 }
 
 func (r *Result) lengthOf(w *model.Wire) Group {
@@ -62,7 +62,13 @@ func (r *Result) lengthOf(w *model.Wire) Group {
 
 func (r *Result) currentOf(s size.Wire) Group {
 	g := Group{Title: "Current"}
-	if s.DesignA == 0 {
+	if s.PullA > 0 {
+		g.Steps = append(g.Steps, gauge.Step{Text: "while the starter's solenoid pulls in, both windings", Equation: "I at 12 V x V / 12 V", Value: s.PullA, Unit: "A", Source: gauge.NodeLaw})
+	}
+	if s.DesignA < gauge.LeastTellA && s.PullA > 0 {
+		return g
+	}
+	if s.DesignA < gauge.LeastTellA {
 		g.Steps = []gauge.Step{{Text: "carries no current in any step", Unit: "A", Source: gauge.NodeLaw}}
 		return g
 	}

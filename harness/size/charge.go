@@ -103,12 +103,15 @@ func (k *charging) findSources() {
 func wayOf(e *edge, h *solve.History) (w chargeWay, ok bool) {
 	w.edge = e
 	switch e.sort {
+	case wireEdge, fuseEdge:
 	case contactEdge:
 		w.ohm = contactOhm(e.device.Switches()[e.index])
 		return w, closedRunning(e, h)
 	case fixedEdge:
 		p := e.device.Passes()[e.index]
 		w.ohm, w.oneWay = p.Ohm, p.OneWay
+	default: // what a controller drives is no way for a machine's output
+		return w, false
 	}
 	return w, e.a != e.b
 }

@@ -28,9 +28,9 @@ type Charge struct {
 
 // The sides of a charge path.
 const (
-	feedSide   = "feed"
-	returnSide = "return"
-	bothSides  = "feed and return"
+	FeedSide   = "feed"
+	ReturnSide = "return"
+	BothSides  = "feed and return"
 )
 
 func (x *Charge) loss() *loss {
@@ -98,11 +98,11 @@ func (c *chooser) charges() []Charge {
 			list = append(list, x)
 		}
 		if k := circuitFeeding(s.device, s.device.Supplies()[s.index].Plus); k != nil && k.DropFrac > 0 {
-			add(bothSides, f.feedV+f.backV, k.DropFrac*c.m.SystemV, append(f.feed[:len(f.feed):len(f.feed)], f.back...))
+			add(BothSides, f.feedV+f.backV, k.DropFrac*c.m.SystemV, append(f.feed[:len(f.feed):len(f.feed)], f.back...))
 			continue
 		}
-		add(feedSide, f.feedV, chargeFeedV*scale, f.feed)
-		add(returnSide, f.backV, chargeReturnV*scale, f.back)
+		add(FeedSide, f.feedV, chargeFeedV*scale, f.feed)
+		add(ReturnSide, f.backV, chargeReturnV*scale, f.back)
 	}
 	return list
 }

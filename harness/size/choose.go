@@ -2,7 +2,6 @@ package size
 
 import (
 	"context"
-	"math"
 
 	"legwork/gauge"
 	"legwork/harness/model"
@@ -57,6 +56,8 @@ type chooser struct {
 	dead    dead
 	history *solve.History
 	charge  *charging         // nil where no machine charges a battery
+	pulled  []Pull            // of the last play
+	pullA   []float64         // by wire ID: what a starter's solenoid draws through it to pull in
 	played  []solve.Conductor // by wire ID: what the history was played with
 	short   *shorts
 	shorts  []float64 // by wire ID: least current of a short at its far end
@@ -94,38 +95,6 @@ func allGiven(wires []*model.Wire) bool {
 	return true
 }
 
-// cavityMM2 is the largest conductor that goes into a cavity: primary wire
-// ends at 8 AWG (8.37 mm2); what is thicker is battery cable and takes a ring.
-const cavityMM2 = 8.4
-
-// ceiling gives the highest rung for a chain: any, unless one of its wires
-// ends in a cavity.
-func (c *chooser) ceiling(wires []*model.Wire) int {
-	top := len(c.ladder) - 1
-	for _, w := range wires {
-		for _, t := range []*model.Terminal{w.From, w.To} {
-			for t.Landing == part.Cavity && !c.held(t) && t.Metal == nil && top > 0 && c.ladder[top].AreaMM2 > cavityMM2 {
-				top--
-			}
-		}
-	}
-	return top
-}
-
-// bladeMostA is the largest fuse that goes into cavities of a box; a larger
-// one is held by studs or comes with leads of its own (common practice).
-const bladeMostA = 40
-
-// held reports whether a terminal is that of a fuse too large for a cavity.
-func (c *chooser) held(t *model.Terminal) bool {
-	for i, f := range t.Device.Protects() {
-		if r := c.rated(t.Device, i); (f.In == t.Name || f.Out == t.Name) && r > bladeMostA && !math.IsInf(r, 1) {
-			return true
-		}
-	}
-	return false
-}
-
 // weigh gives the copper of a chain's open wires at a rung, in grams.
 func (c *chooser) weigh(wires []*model.Wire) func(rung int) float64 {
 	lengthM := 0.0
@@ -137,32 +106,6 @@ func (c *chooser) weigh(wires []*model.Wire) func(rung int) float64 {
 	return func(rung int) float64 {
 		return c.ladder[rung].AreaMM2 * lengthM * 1000 * copperGramPerMM3
 	}
-}
-
-// ohmAt gives the resistance of a wire when its chain stands on a rung, at the
-// temperature that its design current brings it to.
-func (c *chooser) ohmAt(w *model.Wire, rung int) float64 {
-	s := c.menu[w.ID].at(rung)
-	return c.copperOhm(w, s, c.tempAt(w, s))
-}
-
-func (c *chooser) tempAt(w *model.Wire, s *gauge.Rating) float64 {
-	amps := 0.0
-	if c.cur.stepA != nil {
-		amps = c.cur.stepA[w.ID]
-	}
-	return s.TempC(c.r.Paths[w.ID].HotC, amps)
-}
-
-// hotOhm is the resistance of a wire as it stands while a flat battery is
-// charged through it; the steps are played with the copper that their own
-// currents warm.
-func (c *chooser) hotOhm(w *model.Wire, s *gauge.Rating) float64 {
-	amps := c.charge.through(w)
-	if c.cur.stepA != nil {
-		amps = max(amps, c.cur.stepA[w.ID])
-	}
-	return c.copperOhm(w, s, s.TempC(c.r.Paths[w.ID].HotC, amps))
 }
 
 // conductors lists every wire as it now stands, in the room of an older list;
@@ -201,6 +144,7 @@ func (c *chooser) design(ctx context.Context) error {
 			return err
 		}
 	}
+	c.repull()
 	c.rateFuses(h)
 	return nil
 }

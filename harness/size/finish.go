@@ -32,6 +32,7 @@ func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 		s.Wires[i] = c.wire(w, wires[i])
 	}
 	s.drops, s.Charges = c.pairedDrops(usual), c.charges()
+	s.Pulls = c.pulled
 	s.Findings = append(s.Findings, c.history.Findings...)
 	return s, nil
 }
@@ -45,6 +46,7 @@ func (c *chooser) wire(w *model.Wire, k solve.Conductor) Wire {
 	out := Wire{
 		Wire: w, Conductor: k, Chosen: !given, Chain: c.of[w.ID],
 		DesignA: c.cur.peakA[w.ID], HeatA: c.cur.heatA[w.ID], At: c.cur.at[w.ID], Loaded: c.cur.loaded[w.ID],
+		PullA:     c.pullA[w.ID],
 		Judgement: c.now(w).Judge(&asked),
 	}
 	out.DropV = out.DesignA * k.Ohm

@@ -73,6 +73,7 @@ func (c *chooser) caseOf(w *model.Wire, heatA float64, loaded int) gauge.WireCas
 		HeatA: heatA, Wet: path.Wet, Single: len(path.Legs) == 0,
 	}
 	c.guard(&k, w)
+	c.pullHeat(&k, w)
 	return k
 }
 
@@ -88,7 +89,7 @@ func (c *chooser) guard(k *gauge.WireCase, w *model.Wire) {
 		k.FuseA, k.FuseName = g.RatedA, g.Fuse.Name
 		k.FuseKind = g.Fuse.Protects()[g.Index].Family
 	case g.RatedA > 0:
-		k.FuseA, k.FuseName = g.RatedA, g.Source.Name
+		k.FuseA, k.FuseName, k.Source = g.RatedA, g.Source.Name, true
 	}
 }
 

@@ -77,6 +77,7 @@ func (c *chooser) replay(ctx context.Context) (*divider, error) {
 	if err := c.recharge(ctx); err != nil {
 		return nil, err
 	}
+	c.repull()
 	c.shorts = c.shortCurrents()
 	c.raiseFloors()
 	return c.divide(), nil
@@ -136,8 +137,7 @@ func (c *chooser) divide() *divider {
 			d.add(l)
 		}
 	}
-	for _, x := range c.charges() {
-		l := x.loss()
+	for _, l := range c.otherLosses() {
 		for _, f := range l.flows {
 			l.dropV += f.amps * (c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung) - c.played[f.wire.ID].Ohm)
 		}
@@ -146,6 +146,19 @@ func (c *chooser) divide() *divider {
 		}
 	}
 	return d
+}
+
+// otherLosses lists the losses that no step plays to its end: those of charging
+// a flat battery, and of a solenoid that pulls in.
+func (c *chooser) otherLosses() []*loss {
+	var list []*loss
+	for _, x := range c.charges() {
+		list = append(list, x.loss())
+	}
+	for i := range c.pulled {
+		list = append(list, c.pulled[i].loss())
+	}
+	return list
 }
 
 // shortCurrents gives the least current of a short to metal at the far end of

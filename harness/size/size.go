@@ -16,6 +16,7 @@ type Sizes struct {
 	Cold     *solve.History // cold start, sure figures
 	Usual    *solve.History // hot soak, nominal figures
 	Guards   []Guard        // by wire ID: what protects each wire
+	Pulls    []Pull         // starters' solenoids as they pull in
 	Charges  []Charge       // what is lost between machines that charge and the batteries
 	Shorts   []Short        // ways from a source to ground without a load
 	Findings diag.List
@@ -30,6 +31,7 @@ type Wire struct {
 	Chosen    bool            // legwork chose the size (the draft gave none)
 	DesignA   float64         // worst current over the steps
 	HeatA     float64         // r.m.s. over duty
+	PullA     float64         // drawn through it for the moment that a starter's solenoid pulls in
 	At        string          // step in which DesignA flows, or [Charging]
 	Loaded    int             // conductors loaded in the same step in the leg that counts
 	Chain     int             // index of its chain: series wires with one size

@@ -1,0 +1,73 @@
+package check
+
+import (
+	"fmt"
+
+	"legwork/gauge"
+	"legwork/harness/diag"
+	"legwork/harness/quantity"
+	"legwork/harness/size"
+)
+
+// farAboveLoad is the rating over the load from which a fuse is large for it.
+const farAboveLoad = 3.0
+
+var _ = define(Rule{
+	ID:       "fuse-far-above-load",
+	Severity: diag.Note,
+	Title:    "A fuse is so large for its load that it makes the wire thick.",
+	Why: "A wire has to carry what its fuse lets through for ever, whatever its load draws. " +
+		"Where the fuse is rated more than three times the load, the wire that legwork chooses behind it is thick for the fuse alone. " +
+		"A smaller fuse serves the load, protects better and saves copper.",
+	Equation: "rating <= 3 x steady load, where protection governs a chosen wire",
+	Figures:  []string{"fuse-margin"},
+	Misses:   "Loads that come later, and starts that a smaller fuse would not outlive: a motor may need the larger one.",
+	Needs:    States,
+	Bad: `battery G1  cca 540A  grounds-to frame
+fuse    F1  40A  from G1 6in
+heater  R1  draws 7A 13.5V  grounds-to frame
+wire 1  G1.+  F1.1  6in
+wire 2  F1.2  R1.1  4ft
+`,
+	Good: `battery G1  cca 540A  grounds-to frame
+fuse    F1  10A  from G1 6in
+heater  R1  draws 7A 13.5V  grounds-to frame
+wire 1  G1.+  F1.1  6in
+wire 2  F1.2  R1.1  4ft
+`,
+	Run: fuseFarAboveLoad,
+})
+
+func fuseFarAboveLoad(p *Pass) {
+	for _, f := range p.Sizes.Fuses {
+		if f.Chosen || f.RatedA <= farAboveLoad*f.LoadA {
+			continue
+		}
+		most, w, found := p.mostSaved(f)
+		if !found {
+			continue
+		}
+		p.Report(diag.Finding{
+			At: f.Device.Protects()[f.Index].At,
+			Msg: fmt.Sprintf("%s %s protects %s of load; behind %s wire %s could be %s in place of %s", f.Device.Name,
+				quantity.Text(f.RatedA, quantity.Current), quantity.Text(f.LoadA, quantity.Current),
+				quantity.Text(most.RatedA, quantity.Current), w.Wire.Number, most.Size.Name, w.Conductor.Size.Name),
+			Detail: "Fit the smaller fuse, unless more load is to come or a start needs the larger one.",
+			Values: []diag.Value{{Name: "rating", Got: f.RatedA, Limit: farAboveLoad * f.LoadA, Unit: "A", Bound: diag.AtMost}},
+		})
+	}
+}
+
+// mostSaved finds the wire that gains most by a smaller fuse.
+func (p *Pass) mostSaved(f size.Fuse) (most size.Smaller, wire size.Wire, found bool) {
+	for _, w := range p.Sizes.Wires {
+		g := p.Sizes.Guards[w.Wire.ID]
+		if g.Fuse != f.Device || g.Index != f.Index || w.Governs != gauge.FloorProtection {
+			continue
+		}
+		if s, ok := p.Sizes.Smaller(w.Wire, p.Profile); ok && s.Fewer > most.Fewer {
+			most, wire, found = s, w, true
+		}
+	}
+	return most, wire, found
+}
