@@ -17,6 +17,7 @@ type drawCmd struct {
 	Kind     string `arg:"" enum:"schematic" help:"schematic."`
 	Sheet    int    `default:"1" help:"Which sheet to write where there are several."`
 	Out      string `short:"o" help:"A file for one sheet, or a folder (name ending in /) for all of them; standard output otherwise."`
+	Paper    string `enum:"a3,a4,tabloid" default:"a3" help:"What to draw on: a3, a4 or tabloid (11 x 17 in)."`
 	Customer string `help:"Customer for the title block."`
 	By       string `help:"Who drew it, for the title block."`
 	Number   string `help:"Document number for the title block."`
@@ -54,7 +55,7 @@ func (c *drawCmd) Run(ctx context.Context, s streams) error {
 
 func (c *drawCmd) sheets(r *harness.Result) ([]diagram.Sheet, diag.List) {
 	return diagram.Schematic(diagram.Input{
-		Model: r.Model, Routes: r.Routes, Sizes: r.Sizes,
+		Model: r.Model, Routes: r.Routes, Sizes: r.Sizes, Paper: c.Paper,
 		Title: diagram.Title{
 			Customer: c.Customer, CreatedBy: c.By, Number: c.Number, Revision: c.Revision, Date: c.Date,
 		},

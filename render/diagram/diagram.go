@@ -22,6 +22,7 @@ type Input struct {
 	Routes *route.Routes
 	Sizes  *size.Sizes
 	Title  Title
+	Paper  string // one of Papers; DefaultPaper when empty
 }
 
 // Title is what the title block says beside the title of the harness. Empty

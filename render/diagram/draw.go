@@ -42,6 +42,7 @@ func (c *canvas) draw() {
 			}
 		}
 		c.drawMates(a)
+		c.drawRings(a)
 	}
 	c.drawLegend()
 	c.drawIndex()

@@ -9,7 +9,7 @@ import (
 )
 
 const (
-	unitReach = 8.0 // outline beyond the outer pins
+	unitReach = 9.2 // outline beyond the outer pins, where tracks leave room
 	waveDeep  = 0.9
 	waveLong  = 5.0
 )
@@ -58,9 +58,13 @@ func (c *canvas) torn(pins []*item) bool {
 	return n > len(pins)
 }
 
+// unitReach keeps the fragments of two units on neighboring tracks apart.
+func (c *canvas) unitReach() float64 { return min(unitReach, c.g.pitch/2-waveDeep-0.1) }
+
 func (c *canvas) drawFragment(pins []*item) {
 	v := c.viewOf(pins[0])
-	x1, x2 := v.x(0)-unitReach, pins[len(pins)-1].cols[0].track().x+unitReach
+	reach := c.unitReach()
+	x1, x2 := v.x(0)-reach, pins[len(pins)-1].cols[0].track().x+reach
 	y1, y2 := v.y-unitHalf*module, v.y+unitHalf*module
 	dev := pins[0].dev
 	g := scene.G("dev")
@@ -105,7 +109,8 @@ func (c *canvas) nameUnitPin(it *item, mid float64) {
 	if room := c.g.pitch - 1.5; word.width() > room {
 		word = fitted(strong(q.term.Name), room)
 	}
-	role := fitted(small(c.underPin(it)), c.g.pitch-1.2)
+	room := min(c.g.pitch-1.2, 2*c.unitReach()-1.2)
+	role := fitted(small(c.underPin(it, room)), room)
 	y, step := mid-unitHalf*module+4.3, 3.0
 	if !q.up() {
 		y, step = mid+unitHalf*module-1.9, -3.7
@@ -119,12 +124,12 @@ func (c *canvas) nameUnitPin(it *item, mid float64) {
 
 // underPin is the line beside the name of a unit's terminal: its cavity and its
 // role; the cavity alone where both are too long.
-func (c *canvas) underPin(it *item) string {
+func (c *canvas) underPin(it *item, room float64) string {
 	cavity, role := it.pins[0].term.Cavity, roleOf(it)
 	switch both := cavity + " " + role; {
 	case cavity == "" || cavity == it.pins[0].term.Name:
 		return role
-	case small(both).width() <= c.g.pitch-1.2:
+	case small(both).width() <= room:
 		return both
 	}
 	return cavity

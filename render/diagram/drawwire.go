@@ -85,6 +85,18 @@ func (c *canvas) tipY(s *strand, t tip) float64 {
 	return 0
 }
 
+// strandEnds gives the heights of both ends of an upright strand.
+func (c *canvas) strandEnds(s *strand) (y1, y2 float64) {
+	y1, y2 = c.tipY(s, s.upper), c.tipY(s, s.lower)
+	if s.upper.box {
+		y1 = y2 - stubMM
+	}
+	if s.lower.box {
+		y2 = y1 + stubMM
+	}
+	return y1, y2
+}
+
 func railY(j *joint) float64 { return firstRail + railPitch*float64(j.rank) }
 
 // drawStrand draws a wire, or half of one with its box.
@@ -98,13 +110,7 @@ func (c *canvas) drawStrand(s *strand) {
 		c.drawBridge(s)
 		return
 	}
-	y1, y2 := c.tipY(s, s.upper), c.tipY(s, s.lower)
-	if s.upper.box {
-		y1 = y2 - stubMM
-	}
-	if s.lower.box {
-		y2 = y1 + stubMM
-	}
+	y1, y2 := c.strandEnds(s)
 	_, width := strokeOf(c.p.areaOf(s.run.w))
 	c.wires.Add(c.wireNode(s.run.w, []float64{x, y1, x, y2}, c.haloEnds(s)))
 	c.takeLine(x, y1, x, y2, width+casing)

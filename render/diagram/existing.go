@@ -1,6 +1,8 @@
 package diagram
 
 import (
+	"math"
+
 	"legwork/harness/model"
 	"legwork/render/scene"
 )
@@ -12,6 +14,18 @@ const (
 	oldWire   = " ex"
 	oldStroke = " exs"
 )
+
+// shortMM is the length up to which a stroke stays whole: dashes would make
+// crumbs of it.
+const shortMM = 2.6
+
+func length(n *scene.Node) float64 {
+	sum := 0.0
+	for i := 1; i < len(n.Points); i++ {
+		sum += math.Hypot(n.Points[i].X-n.Points[i-1].X, n.Points[i].Y-n.Points[i-1].Y)
+	}
+	return sum
+}
 
 // hasExisting reports whether the harness has anything that is there already.
 func (p *plan) hasExisting() bool {
@@ -44,8 +58,10 @@ func dashed(d *model.Device, g *scene.Node) {
 	}
 	for _, n := range g.Kids {
 		switch n.Class {
-		case "sy", "syb", "syw", "bar":
-			n.Class += oldStroke
+		case "sy", "syw", "bar":
+			if n.Shape == scene.Circle || n.Shape == scene.Rect || length(n) > shortMM {
+				n.Class += oldStroke
+			}
 		}
 	}
 }

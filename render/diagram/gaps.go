@@ -51,7 +51,7 @@ func (p *plan) needOf(t *tallness, i int) {
 		if s.upper.box || s.lower.box {
 			g.need = max(g.need, stubRoom)
 		} else if a == b && g.lanes == 0 {
-			g.need = max(g.need, t.room)
+			g.need = max(g.need, t.room+s.ringed())
 		}
 	}
 	if g.lanes == 0 {
@@ -73,7 +73,7 @@ func (t *tallness) roomFor(list []*member, s *segment, upper bool) float64 {
 		case m.pin != nil:
 			room = max(room, linkRoom)
 		case upper && t.gapBelow(m.strand.upper) == s.gap && !m.strand.upper.box, !upper && t.gapAbove(m.strand.lower) == s.gap && !m.strand.lower.box:
-			room = max(room, t.room)
+			room = max(room, t.room+m.strand.ringed())
 		case m.strand.lower.box:
 			room = max(room, stubRoom)
 		}

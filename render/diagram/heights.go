@@ -39,10 +39,14 @@ var labelRooms = []float64{10, 8.5, 7.2}
 // heights stacks rails, rows and gaps: the same on all sheets if they fit so,
 // else on every sheet what it needs, else on larger paper.
 func (p *plan) heights() {
-	for i, s := range papers {
+	all := papersFor(p.in.Paper)
+	for i, s := range all {
 		if i > 0 {
 			p.paper = s
 			p.fill()
+		}
+		if !p.whole() && i < len(all)-1 {
+			continue
 		}
 		for _, room := range labelRooms {
 			if p.stack(p.sheets, room) {
@@ -53,6 +57,19 @@ func (p *plan) heights() {
 			return
 		}
 	}
+}
+
+// whole reports whether every symbol stands on one panel: paper that is too
+// narrow for the widest of them cuts it.
+func (p *plan) whole() bool {
+	for _, it := range p.items {
+		for _, q := range it.cols {
+			if q.track().panel != it.cols[0].track().panel {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // stackEach gives every sheet heights of its own.

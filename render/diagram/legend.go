@@ -17,7 +17,7 @@ const (
 
 // drawLegend says how to read the sheet.
 func (c *canvas) drawLegend() {
-	y := c.p.paper.h - 44 + 1.4
+	y := c.p.paper.legendY() + 1.4
 	unit := "AWG"
 	if c.p.m.Metric {
 		unit = "mm²"
@@ -43,7 +43,7 @@ func (c *canvas) drawLegend() {
 // is not explained.
 func (p *plan) readingLines(unit string) []string {
 	text := []string{
-		"Colored line: a wire; number, " + unit + ", color (IEC 60757).",
+		"Colored line: one wire; " + unit + ", color (IEC 60757).",
 		"Black bar: one joint: rail, splice, stud, terminal.",
 		"Thin black line: inside a device.",
 		"A bar cut by a line is not joined to it.",
@@ -63,7 +63,7 @@ func (p *plan) readingLines(unit string) []string {
 
 // drawRailList says of every rail of the sheet what it is and when it is live.
 func (c *canvas) drawRailList() {
-	y := c.p.paper.h - 44 + 1.4
+	y := c.p.paper.legendY() + 1.4
 	n := 0
 	for _, j := range c.p.rails {
 		if len(c.touches(j)) == 0 {
@@ -88,9 +88,9 @@ func (c *canvas) drawIndex() {
 		return
 	}
 	s := c.p.paper
-	y := s.h - 44 + 1.4
-	rows := int(math.Floor((s.h - s.margin - 1 - y) / indexRow))
-	right := s.w - s.margin - blockW - 1
+	y := s.legendY() + 1.4
+	right, bottom := s.legendBox()
+	rows := int(math.Floor((bottom - y) / indexRow))
 	cols := (len(list) + rows - 1) / rows
 	if cols > int((right-indexX)/24) {
 		for i := range list {

@@ -29,7 +29,7 @@ type page struct {
 // paginate cuts sections that are too wide, fills sheets with them, evenly,
 // and gives every track its place and number.
 func (p *plan) paginate() {
-	p.paper = papers[0]
+	p.paper = papersFor(p.in.Paper)[0]
 	p.fill()
 }
 

@@ -9,7 +9,7 @@ import (
 // placeLabels sets all waiting texts: those with fewest ways first.
 func (c *canvas) placeLabels() {
 	slices.SortStableFunc(c.jobs, func(a, b job) int { return a.rank - b.rank })
-	field := scene.Box{X1: c.p.paper.left + 0.6, Y1: c.p.paper.margin + 0.6, X2: c.p.paper.w - c.p.paper.margin - 0.6, Y2: c.g.tall.baseY - 0.6}
+	field := c.field()
 	for _, j := range c.jobs {
 		if len(j.choices) == 0 {
 			continue
@@ -24,6 +24,12 @@ func (c *canvas) placeLabels() {
 		}
 		c.labels.Add(g)
 	}
+}
+
+// field is where texts of the drawing may stand.
+func (c *canvas) field() scene.Box {
+	s := c.p.paper
+	return scene.Box{X1: s.left + 0.6, Y1: s.margin + 0.6, X2: s.w - s.margin - 0.6, Y2: c.g.tall.baseY - 0.6}
 }
 
 // choose gives the first free place of a text, or else the one that covers

@@ -37,15 +37,23 @@ func evenly(all []*panel, pitch, room float64) [][]*panel {
 	return best
 }
 
+// widestPitch is how far tracks may stand apart where a sheet has few.
+const widestPitch = 40.0
+
 func (p *plan) pitchFor(g *page, least float64) float64 {
-	for _, pitch := range pitches {
-		w := 0.0
+	for i, pitch := range pitches {
+		w, gaps := 0.0, 0
 		for _, a := range g.panels {
 			w += widthOf(len(a.tracks), pitch)
+			gaps += len(a.tracks) - 1
 		}
-		if w <= p.paper.room()+1e-9 {
-			return pitch
+		if w > p.paper.room()+1e-9 {
+			continue
 		}
+		if i == 0 && gaps > 0 {
+			pitch = min(widestPitch, pitch+max(p.paper.room()-w-mostGrow*float64(len(g.panels)), 0)/float64(gaps))
+		}
+		return pitch
 	}
 	return least
 }

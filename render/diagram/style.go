@@ -62,6 +62,7 @@ func styles() []scene.Style {
 		{Class: "syw", Stroke: ink, WidthMM: 0.35, Fill: white, Round: true},
 		{Class: "syf", Stroke: "none", Fill: ink},
 		{Class: "link", Stroke: ink, WidthMM: 0.25, Dash: []float64{1.25, 0.8}, Fill: "none"},
+		{Class: "ring", Stroke: ink, WidthMM: 0.25, Fill: "none"},
 		{Class: "unit", Stroke: ink, WidthMM: 0.25, Dash: []float64{4, 0.8, 0.8, 0.8}, Fill: white},
 		{Class: "box-fill", Stroke: "none", Fill: white},
 		{Class: "tg", SizeMM: 3},
