@@ -6,6 +6,7 @@ import (
 	"legwork/gauge"
 	"legwork/harness/diag"
 	"legwork/harness/part"
+	"legwork/harness/size"
 )
 
 // What margins are about.
@@ -65,6 +66,12 @@ func (r *Result) dropMargins() []Margin {
 			Value: diag.Value{Got: p.DropV, Limit: p.LimitV, Unit: "V", Bound: diag.AtMost},
 		})
 	}
+	for _, x := range r.Sizes.Charges {
+		all = append(all, Margin{
+			Check: MarginDrop, Name: x.Device.Name, Step: size.Charging,
+			Value: diag.Value{Got: x.DropV, Limit: x.LimitV, Unit: "V", Bound: diag.AtMost},
+		})
+	}
 	return all
 }
 
@@ -87,7 +94,7 @@ func (r *Result) wireMargins(floor string) []Margin {
 func (r *Result) fuseMargins() []Margin {
 	var all []Margin
 	for _, f := range r.Sizes.Fuses {
-		if f.RatedA > 0 && f.LoadA > 0 {
+		if f.RatedA > 0 && f.LoadA >= gauge.LeastTellA {
 			all = append(all, Margin{
 				Check: MarginFuse, Name: f.Device.Name, Step: f.At,
 				Value: diag.Value{Got: f.LoadA, Limit: r.Profile.LoadOfFuse * f.RatedA, Unit: "A", Bound: diag.AtMost},
