@@ -70,8 +70,8 @@ func lossRow(p size.Path) []shop.Cell {
 	}
 }
 
-// lossesOf shows where a device's loads lose their volts: the shares of the
-// wires, and what fuses, contacts, joints and metal take together.
+// lossesOf shows where a device's loads lose their volts: the share of each
+// wire, fuse and contact, of the joints and of metal.
 func (r *Result) lossesOf(d *model.Device) []Group {
 	if d.Kind.Draws == nil {
 		return nil
@@ -93,19 +93,40 @@ func (r *Result) shares(p size.Path) Group {
 	volts := func(v float64) string { return quantity.Text(v, quantity.Voltage) }
 	g := Group{Title: fmt.Sprintf("Drop of %s in %s: %s, at most %s: %s; %s with usual contacts",
 		loadName(p), p.Step.Name, volts(p.DropV), volts(p.LimitV), state, volts(p.UsualV))}
-	wires := 0.0
-	for _, w := range p.Wires {
-		k := r.Sizes.Wires[w.ID].Conductor
-		amps := r.ampsIn(w, p.Step)
-		wires += amps * k.Ohm
-		g.Steps = append(g.Steps, gauge.Step{
-			Text:     fmt.Sprintf("wire %s, %s", w.Number, k.Size.Name),
-			Equation: fmt.Sprintf("%s x %s", quantity.Text(amps, quantity.Current), quantity.Text(k.Ohm, quantity.Resistance)),
-			Value:    amps * k.Ohm, Unit: "V",
-		})
+	rest, joints, drivers := p.DropV+p.DriverV, 0.0, []gauge.Step(nil)
+	for _, x := range p.Shares {
+		rest -= x.Volts + x.JointV
+		joints += x.JointV
+		if step := r.shareStep(x); x.Kind == size.DriverShare && p.DriverV > 0 {
+			step.Text += ": no wiring, left out of the drop"
+			drivers = append(drivers, step)
+		} else {
+			g.Steps = append(g.Steps, step)
+		}
 	}
-	g.Steps = append(g.Steps,
-		gauge.Step{Text: "fuses, contacts and bolted joints on the way", Equation: "loss - sum of the wires", Value: round(p.DropV-wires, 9), Unit: "V"},
-		gauge.Step{Text: lossLaw.Text, Equation: lossLaw.Equation, Value: p.DropV, Unit: "V", Source: lossLaw.Source})
+	if joints > 0 {
+		g.Steps = append(g.Steps, gauge.Step{Text: "bolted joints at the ends of these wires", Equation: "sum(I R)", Value: joints, Unit: "V", Source: "ring-joint"})
+	}
+	if rest > leastRestV {
+		g.Steps = append(g.Steps, gauge.Step{Text: "metal and the rest of the way", Equation: "loss - sum of the above", Value: round(rest, 9), Unit: "V"})
+	}
+	g.Steps = append(g.Steps, drivers...)
+	g.Steps = append(g.Steps, gauge.Step{Text: lossLaw.Text, Equation: lossLaw.Equation, Value: p.DropV, Unit: "V", Source: lossLaw.Source})
 	return g
+}
+
+// leastRestV is the least that is shown of what no share explains.
+const leastRestV = 1e-6
+
+// shareStep shows what one thing on the way takes.
+func (r *Result) shareStep(x size.Share) gauge.Step {
+	if x.Wire == nil {
+		return gauge.Step{Text: x.Name(), Equation: quantity.Text(x.Amps, quantity.Current) + " through it", Value: x.Volts, Unit: "V"}
+	}
+	k := r.Sizes.Wires[x.Wire.ID].Conductor
+	return gauge.Step{
+		Text:     fmt.Sprintf("wire %s, %s", x.Wire.Number, k.Size.Name),
+		Equation: fmt.Sprintf("%s x %s", quantity.Text(x.Amps, quantity.Current), quantity.Text(k.Ohm, quantity.Resistance)),
+		Value:    x.Volts, Unit: "V",
+	}
 }

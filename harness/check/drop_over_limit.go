@@ -2,7 +2,7 @@ package check
 
 import (
 	"fmt"
-	"math"
+	"strings"
 
 	"legwork/harness/diag"
 	"legwork/harness/model"
@@ -18,6 +18,7 @@ var _ = define(Rule{
 	Why: "Every wire, fuse, contact and bolted joint on the way in and on the way back takes its share. " +
 		"A pump loses flow, a lamp light, a controller margin. The loss is counted from the battery's posts to the load's own terminals, " +
 		"feed and return together, in the steps where it works. " +
+		"What a controller's own driver takes is left out: no wire cures it, and the volts at the load have it in. " +
 		"Where only usual plug contacts, which no standard promises, would take it over the limit, that is a note.",
 	Equation: "(volts post to post) - (volts across the load) <= limit",
 	Figures:  []string{"drop-3", "drop-10"},
@@ -69,6 +70,8 @@ func dropOverLimit(p *Pass) {
 			f.Severity = diag.Note
 			f.Msg = dropMessage(p.Model, worst, worst.UsualV, " with usual contacts")
 			f.Values[0].Got = worst.UsualV
+			f.Detail = fmt.Sprintf("Figures that are sure give %s; usual contacts of plugs and switches add the rest.",
+				quantity.Text(worst.DropV, quantity.Voltage))
 		}
 		p.Report(f)
 	})
@@ -99,23 +102,62 @@ func dropMessage(m *model.Model, path size.Path, volts float64, how string) stri
 		quantity.Text(path.LimitV, quantity.Voltage), 100*path.LimitV/m.SystemV)
 }
 
-// dropDetail names the wire that takes the largest share.
+// dropDetail names what takes the largest share, wire or not, and whether
+// thicker wire can cure it.
 func dropDetail(p *Pass, path size.Path) string {
-	var most *model.Wire
-	volts := 0.0
-	for _, w := range path.Wires {
-		v := (math.Abs(p.Sizes.Hot.States[path.Step.ID].WireA[w.ID]) + path.ExtraA) * p.Sizes.Wires[w.ID].Conductor.Ohm
-		if v > volts {
-			most, volts = w, v
-		}
+	most, wires := greatest(path)
+	volts := func(v float64) string { return quantity.Text(v, quantity.Voltage) }
+	detail := ""
+	if most.volts > 0 {
+		detail = fmt.Sprintf("%s takes the most of it: %s.", most.name(p), volts(most.volts))
 	}
-	if most == nil {
-		return ""
+	if wires < path.DropV/2 {
+		detail += fmt.Sprintf(" The copper of all wires together takes %s: thicker wire alone does not cure it.", volts(wires))
 	}
-	detail := fmt.Sprintf("Wire %s, %s, takes the most of it: %s.", most.Number,
-		p.Sizes.Wires[most.ID].Conductor.Size.Name, quantity.Text(volts, quantity.Voltage))
+	if path.DriverV > 0 {
+		detail += fmt.Sprintf(" The controller's own driver takes %s more, which is no wiring and not counted.", volts(path.DriverV))
+	}
 	if path.ExtraA > 0 {
 		detail += fmt.Sprintf(" That is at its start, with %s more than steady.", quantity.Text(path.ExtraA, quantity.Current))
 	}
-	return detail
+	return strings.TrimSpace(detail)
+}
+
+// lossPart is a share of a loss, or the bolted joints of a wire.
+type lossPart struct {
+	size.Share
+	joints bool
+	volts  float64
+}
+
+// name says what it is, fit to begin a sentence.
+func (l lossPart) name(p *Pass) string {
+	name := l.Name()
+	switch {
+	case l.joints:
+		name = "the bolted joints of " + name
+	case l.Wire != nil:
+		name += ", " + p.Sizes.Wires[l.Wire.ID].Conductor.Size.Name + ","
+	}
+	return strings.ToUpper(name[:1]) + name[1:]
+}
+
+// greatest finds the part of a path that takes most, drivers left out where
+// they are not counted, and what the copper of all wires takes.
+func greatest(path size.Path) (most lossPart, wires float64) {
+	for _, x := range path.Shares {
+		if x.Kind == size.WireShare {
+			wires += x.Volts
+		}
+		if x.Kind == size.DriverShare && path.DriverV > 0 {
+			continue
+		}
+		if x.Volts > most.volts {
+			most = lossPart{Share: x, volts: x.Volts}
+		}
+		if x.JointV > most.volts {
+			most = lossPart{Share: x, joints: true, volts: x.JointV}
+		}
+	}
+	return most, wires
 }

@@ -84,7 +84,8 @@ type Contact struct {
 // Output is a controller output: it sinks or sources current while commanded.
 type Output struct {
 	Pin      string
-	Sinks    bool // low-side; otherwise high-side
+	Other    string // the ground or the feed to which it joins its pin; "" where there is none
+	Sinks    bool   // low-side; otherwise high-side
 	RatedA   float64
 	Steps    StepSet
 	Clamps   bool    // the driver takes the kick of the coil itself

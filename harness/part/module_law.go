@@ -137,9 +137,16 @@ func moduleDraws(d *Device) []Draw {
 
 func moduleOutputs(d *Device) []Output {
 	var out []Output
+	grounds := d.returns()
 	for i := range d.Lines {
 		if l := &d.Lines[i]; l.is("low-side") || l.is("high-side") {
 			o := Output{Pin: l.Name, Sinks: l.is("low-side"), RatedA: l.Num("current"), Steps: l.When(), Clamps: l.Said("clamps"), DutyFrac: 1, At: l.At}
+			switch {
+			case !o.Sinks:
+				o.Other = d.feedOf(l)
+			case len(grounds) > 0:
+				o.Other = grounds[0]
+			}
 			if l.Said("duty") {
 				o.DutyFrac = l.Num("duty") / 100
 			}

@@ -55,7 +55,7 @@ func TestModuleLaw(t *testing.T) {
 
 func TestModuleAbilities(t *testing.T) {
 	d := controller(t)
-	require.Equal(t, []Output{{Pin: "PUMP", Sinks: true, RatedA: 0.5, Steps: atPrime | atCrank | atRunning, DutyFrac: 1}}, d.Kind.Drives(d))
+	require.Equal(t, []Output{{Pin: "PUMP", Other: "GND", Sinks: true, RatedA: 0.5, Steps: atPrime | atCrank | atRunning, DutyFrac: 1}}, d.Kind.Drives(d))
 	require.Equal(t, []Return{{Pin: "SG", Wanted: "block", Sensor: true}, {Pin: "GND", Wanted: "block"}}, d.Kind.Grounds(d))
 	draws := d.Kind.Draws(d)
 	require.Equal(t, []string{"BAT", "IGN"}, []string{draws[0].Plus, draws[1].Plus})

@@ -79,6 +79,11 @@ func (c *chooser) pairedDrops(usual *solve.History) []Path {
 	for i := range list {
 		p := &list[i]
 		p.UsualV = also[key{p.Device, p.Draw, p.Step.ID}]
+		for _, x := range p.drivers {
+			volts, _ := across(usual.States[p.Step.ID], x[0], x[1])
+			p.UsualV -= math.Abs(volts)
+		}
+		p.Shares = c.shares(*p)
 		if p.ExtraA > 0 {
 			p.UsualV += p.DropV - p.steadyV
 		}

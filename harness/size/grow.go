@@ -73,7 +73,7 @@ func (d *divider) gain(c int) float64 {
 }
 
 // hopeless reports whether no size of the open wires on its way would bring a
-// loss within its limit: contacts, fuses, drivers or given wires take too
+// loss within its limit: contacts, fuses or given wires take too
 // much. Copper is no cure for it, so none is spent.
 func (d *divider) hopeless(l *loss) bool {
 	best := l.excess()

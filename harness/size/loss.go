@@ -52,7 +52,7 @@ func (c *chooser) drops(h *solve.History) iter.Seq[Path] {
 	return func(yield func(Path) bool) {
 		for p := range drops(c.m, c.p, h) {
 			plus, _ := c.endsOf(p)
-			if c.waysIn(p.Step.ID).out.leadsTo(c.tracer.point[plus.ID]) && !yield(c.atPeak(p)) {
+			if c.waysIn(p.Step.ID).out.leadsTo(c.tracer.point[plus.ID]) && !yield(c.lessDrivers(c.atPeak(p))) {
 				return
 			}
 		}

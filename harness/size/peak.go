@@ -71,7 +71,7 @@ func (c *chooser) ohmOf(e *edge, s *solve.State) float64 {
 	return 0
 }
 
-// sides gives the terminals at the two sides of an edge, nil for a fixed way.
+// sides gives the terminals at the two sides of an edge.
 func (c *chooser) sides(e *edge) (a, b *model.Terminal) {
 	switch e.sort {
 	case wireEdge:
@@ -82,6 +82,12 @@ func (c *chooser) sides(e *edge) (a, b *model.Terminal) {
 	case contactEdge:
 		k := e.device.Switches()[e.index]
 		return e.device.Terminal(k.A), e.device.Terminal(k.B)
+	case outputEdge:
+		o := e.device.Drives()[e.index]
+		return e.device.Terminal(o.Pin), e.device.Terminal(o.Other)
+	case fixedEdge:
+		p := e.device.Passes()[e.index]
+		return e.device.Terminal(p.A), e.device.Terminal(p.B)
 	}
 	return nil, nil
 }

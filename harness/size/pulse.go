@@ -67,10 +67,15 @@ func (c *chooser) eachEdge(p pulse, s *solve.State, yield func(e *edge)) (amps f
 	return amps
 }
 
-// each yields the edges from the tree's root to a point.
+// each yields the edges from the tree's root to a point, short of where the
+// current parts.
 func (tr *tree) each(point int, yield func(e *edge)) {
 	for tr.from[point] >= 0 {
-		yield(&tr.t.edges[tr.by[point]])
+		e := &tr.t.edges[tr.by[point]]
+		yield(e)
+		if e.parted {
+			return
+		}
 		point = int(tr.from[point])
 	}
 }

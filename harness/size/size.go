@@ -59,12 +59,19 @@ type Path struct {
 	Device *model.Device
 	Draw   int // index of part.Draws(device)
 	Step   *model.Step
-	DropV  float64 // posts to terminals, feed and return, sure figures
+	DropV  float64 // posts to terminals, feed and return, sure figures, without DriverV
 	UsualV float64 // the same, nominal figures
 	LimitV float64
 	ExtraA float64 // what its start draws above the steady current; DropV has it in
 	Wires  []*model.Wire
-	Why    []gauge.Step
+	Shares []Share // what takes it, battery to load and back, drivers included
 
-	steadyV float64 // DropV without ExtraA
+	// DriverV is lost in the drivers of controller outputs on the way. It is no
+	// fault of the wiring and stands beside DropV, save while the starter turns,
+	// when the volts at the load are judged and DropV has it in.
+	DriverV float64
+	Why     []gauge.Step
+
+	steadyV float64              // DropV without ExtraA
+	drivers [][2]*model.Terminal // the two sides of each driver of DriverV
 }

@@ -33,6 +33,18 @@ type edge struct {
 	device *model.Device // nil for a wire
 	index  int           // of its fuse, contact or fixed way
 	sort   edgeSort
+	parted bool // behind it the current takes several ways at once
+}
+
+// grounds counts the grounds of a controller that something is wired to.
+func grounds(d *model.Device) int {
+	n := 0
+	for _, g := range d.Grounds() {
+		if t := d.Terminal(g.Pin); t != nil && len(t.Ends) > 0 {
+			n++
+		}
+	}
+	return n
 }
 
 // edgeSort says where the current of an edge is read.
@@ -42,6 +54,7 @@ const (
 	wireEdge edgeSort = iota
 	fuseEdge
 	contactEdge
+	outputEdge
 	fixedEdge
 )
 
@@ -57,6 +70,8 @@ func (e *edge) amps(s *solve.State) float64 {
 		return math.Abs(s.FuseA.Of(e.device, e.index))
 	case contactEdge:
 		return math.Abs(s.ContactA.Of(e.device, e.index))
+	case outputEdge:
+		return s.OutputA.Of(e.device, e.index)
 	}
 	return math.Inf(1)
 }
@@ -98,6 +113,9 @@ func newTracer(m *model.Model) *tracer {
 		}
 		for i, c := range d.Switches() {
 			t.add(d.Terminal(c.A), d.Terminal(c.B), edge{device: d, index: i, sort: contactEdge})
+		}
+		for i, o := range d.Drives() {
+			t.add(d.Terminal(o.Pin), d.Terminal(o.Other), edge{device: d, index: i, sort: outputEdge, parted: o.Sinks && grounds(d) > 1})
 		}
 		for i, p := range d.Passes() {
 			t.add(d.Terminal(p.A), d.Terminal(p.B), edge{device: d, index: i, sort: fixedEdge})
@@ -177,10 +195,16 @@ func (t *tracer) grow(old tree, s *solve.State, root *model.Terminal) tree {
 // leadsTo reports whether the tree reaches a point other than its root.
 func (tr *tree) leadsTo(point int) bool { return tr.from[point] >= 0 }
 
-// way lists the wires from the tree's root to a point.
+// way lists the wires from the tree's root to a point, short of where the
+// current parts: one of several returns is no measure of what they take
+// together, and a thicker one only draws the current to itself.
 func (tr *tree) way(point int, list []flow) []flow {
 	for tr.from[point] >= 0 {
-		if e := &tr.t.edges[tr.by[point]]; e.wire != nil {
+		e := &tr.t.edges[tr.by[point]]
+		if e.parted {
+			return list
+		}
+		if e.wire != nil {
 			list = append(list, flow{e.wire, e.amps(tr.s)})
 		}
 		point = int(tr.from[point])
