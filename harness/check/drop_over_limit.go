@@ -1,8 +1,9 @@
 package check
 
 import (
+	"cmp"
 	"fmt"
-	"strings"
+	"slices"
 
 	"legwork/harness/diag"
 	"legwork/harness/model"
@@ -19,7 +20,8 @@ var _ = define(Rule{
 		"A pump loses flow, a lamp light, a controller margin. The loss is counted from the battery's posts to the load's own terminals, " +
 		"feed and return together, in the steps where it works. " +
 		"What a controller's own driver takes is left out: no wire cures it, and the volts at the load have it in. " +
-		"Where only usual plug contacts, which no standard promises, would take it over the limit, that is a note.",
+		"Where only usual plug contacts, which no standard promises, would take it over the limit, that is a note. " +
+		"Where one wire or part takes more than half of what several loads lose, they are told of once.",
 	Equation: "(volts post to post) - (volts across the load) <= limit",
 	Figures:  []string{"drop-3", "drop-10"},
 	Misses:   "Corroded and loose contacts. While the starter turns, feed-low-while-cranking judges by volts instead.",
@@ -55,6 +57,7 @@ func dropOverLimit(p *Pass) {
 		l := loadOf{path.Device, path.Draw}
 		paths[l] = append(paths[l], path)
 	}
+	var list []*overLimit
 	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
 		worst, ok := worstDrop(paths[loadOf{d, i}], w)
 		if !ok {
@@ -73,7 +76,50 @@ func dropOverLimit(p *Pass) {
 			f.Detail = fmt.Sprintf("Figures that are sure give %s; usual contacts of plugs and switches add the rest.",
 				quantity.Text(worst.DropV, quantity.Voltage))
 		}
-		p.Report(f)
+		list = append(list, &overLimit{Finding: f, path: worst})
+	})
+	for _, o := range oneEach(list) {
+		p.Report(o.Finding)
+	}
+}
+
+// overLimit is a finding with the path that it tells of.
+type overLimit struct {
+	diag.Finding
+	path size.Path
+}
+
+// oneEach leaves, of the findings with one thing to blame for most of the
+// loss, the one that is farthest over its limit; the others are named in it.
+func oneEach(list []*overLimit) []*overLimit {
+	type blame struct {
+		wire   *model.Wire
+		device *model.Device
+		joints bool
+	}
+	first := map[blame]*overLimit{}
+	var out []*overLimit
+	for _, o := range sortedByExcess(list) {
+		most, _ := greatest(o.path)
+		b := blame{most.Wire, most.Device, most.joints}
+		if o.Severity == diag.Note || most.volts < o.path.DropV/2 {
+			out = append(out, o)
+			continue
+		}
+		if f := first[b]; f != nil {
+			f.Related = append(f.Related, diag.Related{At: o.At, Msg: o.Msg + ", for the same reason"})
+			continue
+		}
+		first[b] = o
+		out = append(out, o)
+	}
+	return out
+}
+
+// sortedByExcess puts the loss that is the largest share of its limit first.
+func sortedByExcess(list []*overLimit) []*overLimit {
+	return slices.SortedStableFunc(slices.Values(list), func(a, b *overLimit) int {
+		return cmp.Compare(b.path.DropV/b.path.LimitV, a.path.DropV/a.path.LimitV)
 	})
 }
 
@@ -100,64 +146,4 @@ func dropMessage(m *model.Model, path size.Path, volts float64, how string) stri
 	return fmt.Sprintf("%s loses %s (%.1f %%)%s in %s; the limit is %s (%.1f %%)", path.Device.Name,
 		quantity.Text(volts, quantity.Voltage), 100*volts/m.SystemV, how, path.Step.Name,
 		quantity.Text(path.LimitV, quantity.Voltage), 100*path.LimitV/m.SystemV)
-}
-
-// dropDetail names what takes the largest share, wire or not, and whether
-// thicker wire can cure it.
-func dropDetail(p *Pass, path size.Path) string {
-	most, wires := greatest(path)
-	volts := func(v float64) string { return quantity.Text(v, quantity.Voltage) }
-	detail := ""
-	if most.volts > 0 {
-		detail = fmt.Sprintf("%s takes the most of it: %s.", most.name(p), volts(most.volts))
-	}
-	if wires < path.DropV/2 {
-		detail += fmt.Sprintf(" The copper of all wires together takes %s: thicker wire alone does not cure it.", volts(wires))
-	}
-	if path.DriverV > 0 {
-		detail += fmt.Sprintf(" The controller's own driver takes %s more, which is no wiring and not counted.", volts(path.DriverV))
-	}
-	if path.ExtraA > 0 {
-		detail += fmt.Sprintf(" That is at its start, with %s more than steady.", quantity.Text(path.ExtraA, quantity.Current))
-	}
-	return strings.TrimSpace(detail)
-}
-
-// lossPart is a share of a loss, or the bolted joints of a wire.
-type lossPart struct {
-	size.Share
-	joints bool
-	volts  float64
-}
-
-// name says what it is, fit to begin a sentence.
-func (l lossPart) name(p *Pass) string {
-	name := l.Name()
-	switch {
-	case l.joints:
-		name = "the bolted joints of " + name
-	case l.Wire != nil:
-		name += ", " + p.Sizes.Wires[l.Wire.ID].Conductor.Size.Name + ","
-	}
-	return strings.ToUpper(name[:1]) + name[1:]
-}
-
-// greatest finds the part of a path that takes most, drivers left out where
-// they are not counted, and what the copper of all wires takes.
-func greatest(path size.Path) (most lossPart, wires float64) {
-	for _, x := range path.Shares {
-		if x.Kind == size.WireShare {
-			wires += x.Volts
-		}
-		if x.Kind == size.DriverShare && path.DriverV > 0 {
-			continue
-		}
-		if x.Volts > most.volts {
-			most = lossPart{Share: x, volts: x.Volts}
-		}
-		if x.JointV > most.volts {
-			most = lossPart{Share: x, joints: true, volts: x.JointV}
-		}
-	}
-	return most, wires
 }

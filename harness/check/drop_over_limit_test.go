@@ -91,3 +91,27 @@ wire 2  F1.2  M1.+  18AWG  30ft
 	require.Len(t, found, 1)
 	require.Regexp(t, `^Wire 2, 18 AWG, takes the most of it: 1\.\d+ V\.$`, found[0].Detail)
 }
+
+// Three lamps behind one thin wire: one finding, at the lamp that suffers
+// most, which names the others.
+func TestOneCauseIsToldOnce(t *testing.T) {
+	src := `battery G1  cca 540A  grounds-to frame
+fuse    F1  15A  from G1 6in
+splice  J1
+lamp    P1  21W  grounds-to frame
+lamp    P2  35W  grounds-to frame
+lamp    P3  21W  grounds-to frame
+wire 1  G1.+  F1.1  14AWG  6in
+wire 2  F1.2  J1    18AWG  40ft
+wire 3  J1    P1.1  18AWG  1ft
+wire 4  J1    P2.1  18AWG  1ft
+wire 5  J1    P3.1  18AWG  1ft
+`
+	found := only(checked(t, "x.draft", src).Findings, "drop-over-limit")
+	require.Len(t, found, 1)
+	require.Contains(t, found[0].Msg, "P2 loses")
+	require.Contains(t, found[0].Detail, "Wire 2, 18 AWG, takes the most of it")
+	require.Len(t, found[0].Related, 2)
+	require.Contains(t, found[0].Related[0].Msg, "P1 loses")
+	require.Contains(t, found[0].Related[1].Msg, "P3 loses")
+}

@@ -123,9 +123,10 @@ func (p *Pass) thinBonds(metal *model.Metal, d *model.Device, told map[*model.Me
 			}
 			told[metal] = true
 			p.Report(diag.Finding{
-				At:     w.Wire.At,
-				Msg:    fmt.Sprintf("wire %s bonds %s and carries %.0f A in %s; %s is good for %.0f A", w.Wire.Number, metal.Name, amps, s.Step.Name, w.Conductor.Size.Name, carries),
-				Detail: "Fit a strap as heavy as the starter cable beside it.",
+				At: w.Wire.At,
+				Msg: fmt.Sprintf("wire %s bonds %s and carries %.0f A in %s; %s may carry %.0f A, %.0f x its %.0f A", w.Wire.Number, metal.Name, amps, s.Step.Name,
+					w.Conductor.Size.Name, thinBond*carries, thinBond, carries),
+				Detail: "For the seconds of a start a bond may carry three times what it is good for all the time. Fit a strap as heavy as the starter cable beside it.",
 				Values: []diag.Value{{Name: "current", Got: amps, Limit: thinBond * carries, Unit: "A", Bound: diag.AtMost}},
 			})
 		}

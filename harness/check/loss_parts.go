@@ -1,0 +1,69 @@
+package check
+
+import (
+	"fmt"
+	"strings"
+
+	"legwork/harness/quantity"
+	"legwork/harness/size"
+)
+
+// dropDetail names what takes the largest share, wire or not, and whether
+// thicker wire can cure it.
+func dropDetail(p *Pass, path size.Path) string {
+	most, wires := greatest(path)
+	volts := func(v float64) string { return quantity.Text(v, quantity.Voltage) }
+	detail := ""
+	if most.volts > 0 {
+		detail = fmt.Sprintf("%s takes the most of it: %s.", most.name(p), volts(most.volts))
+	}
+	if wires < path.DropV/2 {
+		detail += fmt.Sprintf(" The copper of all wires together takes %s: thicker wire alone does not cure it.", volts(wires))
+	}
+	if path.DriverV > 0 {
+		detail += fmt.Sprintf(" The controller's own driver takes %s more, which is no wiring and not counted.", volts(path.DriverV))
+	}
+	if path.ExtraA > 0 {
+		detail += fmt.Sprintf(" That is at its start, with %s more than steady.", quantity.Text(path.ExtraA, quantity.Current))
+	}
+	return strings.TrimSpace(detail)
+}
+
+// lossPart is a share of a loss, or the bolted joints of a wire.
+type lossPart struct {
+	size.Share
+	joints bool
+	volts  float64
+}
+
+// name says what it is, fit to begin a sentence.
+func (l lossPart) name(p *Pass) string {
+	name := l.Name()
+	switch {
+	case l.joints:
+		name = "the bolted joints of " + name
+	case l.Wire != nil:
+		name += ", " + p.Sizes.Wires[l.Wire.ID].Conductor.Size.Name + ","
+	}
+	return strings.ToUpper(name[:1]) + name[1:]
+}
+
+// greatest finds the part of a path that takes most, drivers left out where
+// they are not counted, and what the copper of all wires takes.
+func greatest(path size.Path) (most lossPart, wires float64) {
+	for _, x := range path.Shares {
+		if x.Kind == size.WireShare {
+			wires += x.Volts
+		}
+		if x.Kind == size.DriverShare && path.DriverV > 0 {
+			continue
+		}
+		if x.Volts > most.volts {
+			most = lossPart{Share: x, volts: x.Volts}
+		}
+		if x.JointV > most.volts {
+			most = lossPart{Share: x, joints: true, volts: x.JointV}
+		}
+	}
+	return most, wires
+}
