@@ -17,7 +17,7 @@ type drawCmd struct {
 	Kind     string `arg:"" enum:"schematic" help:"schematic."`
 	Sheet    int    `default:"1" help:"Which sheet to write where there are several."`
 	Out      string `short:"o" help:"A file for one sheet, or a folder (name ending in /) for all of them; standard output otherwise."`
-	Paper    string `enum:"a3,a4,tabloid" default:"a3" help:"What to draw on: a3, a4 or tabloid (11 x 17 in)."`
+	Paper    string `enum:"auto,a3,a4,tabloid" default:"auto" help:"What to draw on: a3, a4, tabloid (11 x 17 in), or auto: a4 where one sheet of it is enough, else a3."`
 	Customer string `help:"Customer for the title block."`
 	By       string `help:"Who drew it, for the title block."`
 	Number   string `help:"Document number for the title block."`

@@ -39,7 +39,7 @@ func (t *track) bridgeRank() int {
 func (c *canvas) drawBridge(s *strand) {
 	x, w := s.col.track().x, s.run.w
 	x1, x2 := x-bridgeHalf, x+bridgeHalf
-	y1, y2, foot := railY(s.upper.joint), railY(s.lower.joint), c.g.tall.railY+bridgeDeep
+	y1, y2, foot := c.g.tall.heightOf(s.upper.joint), c.g.tall.heightOf(s.lower.joint), c.g.tall.railY+bridgeDeep
 	_, width := strokeOf(c.p.areaOf(w))
 	c.wires.Add(c.wireNode(w, []float64{x1, y1, x1, foot, x2, foot, x2, y2}, c.haloEnds(s)))
 	c.takeLine(x1, y1, x1, foot, width+casing)
@@ -64,7 +64,7 @@ func (c *canvas) drawBridge(s *strand) {
 	c.jobs = append(c.jobs, job{rank: 4, class: "far", data: data, choices: under(ends, 2.6+lineStep*float64(len(lines)))})
 }
 
-// bridgeCaption names both ends of a wire between rails.
+// bridgeCaption names both ends of a wire between rails or studs.
 func bridgeCaption(s *strand) string { return s.upper.joint.name + " to " + s.lower.joint.name }
 
 // bridgeAt gives where the leg of a wire between rails meets the joint.

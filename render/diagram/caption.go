@@ -23,11 +23,8 @@ func (p *plan) captions() {
 				if rank == 0 && s.run.w.Label != "" {
 					best = s.run.w.Label
 				}
-				if s.bridges() {
+				if s.bridges() || s.run.strap && best == "" {
 					best = bridgeCaption(s)
-				}
-				if s.run.strap && best == "" {
-					best = "Strap"
 				}
 				if j := s.upper.joint; best == "" && j != nil {
 					best = j.name

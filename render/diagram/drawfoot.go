@@ -95,13 +95,19 @@ func (c *canvas) drawStud(run []tread) {
 		g.Add(scene.Line("bar", x1, y, x2, y))
 		c.takeLine(x1, y, x2, y, barMM)
 	}
-	g.Add(scene.Line("sy", x1, y, x1, c.g.tall.metalY), scene.Ring("term", x1, y+2.6, 1.1), scene.Ring("syf", x1, y+2.6, 0.45))
-	c.take(x1-1.2, y, x1+1.2, c.g.tall.metalY)
+	if j.metal != nil {
+		g.Add(scene.Line("sy", x1, y, x1, c.g.tall.metalY), scene.Ring("term", x1, y+2.6, 1.1), scene.Ring("syf", x1, y+2.6, 0.45))
+		c.take(x1-1.2, y, x1+1.2, c.g.tall.metalY)
+	} else if x2 == x1 {
+		x1, x2 = x1-2, x2+2
+		g.Add(scene.Line("bar", x1, y, x2, y))
+		c.takeLine(x1, y, x2, y, barMM)
+	}
 	dashed(j.dev, g)
 	c.dots.Add(g)
 	l := []line{fitted(name(j.name), 15)}
 	c.jobs = append(c.jobs, job{rank: 1, class: "name", data: []scene.Attr{{Name: "joint", Value: j.name}}, choices: []choice{
-		{lines: l, x: x1 + 1.9, y: y + 3.9, at: scene.Start}, {lines: l, x: x1 - 1.9, y: y + 3.9, at: scene.End},
+		{lines: l, x: x1 + 1.9, y: y + 4.1, at: scene.Start}, {lines: l, x: x1 - 1.9, y: y + 3.9, at: scene.End},
 	}})
 }
 

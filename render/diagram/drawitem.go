@@ -175,7 +175,7 @@ func (c *canvas) pinEnd(q *pin) (y float64, ok bool) {
 	case j == nil:
 		return 0, false
 	case j.kind == railJoint && q.up():
-		return railY(j), true
+		return c.g.tall.heightOf(j), true
 	case j.kind == localJoint && !q.loose:
 		if s := c.segs[j.barIn(q.item.sect)][q.item.cols[q.col].track().panel]; s != nil {
 			return s.y, true

@@ -65,7 +65,7 @@ func (c *canvas) drawRails() {
 		if len(at) == 0 {
 			continue
 		}
-		y, x2 := railY(j), at[len(at)-1].x
+		y, x2 := c.g.tall.heightOf(j), at[len(at)-1].x
 		on := c.goesOn(j)
 		if on {
 			x2 = c.g.right

@@ -78,7 +78,7 @@ func (c *canvas) tipY(s *strand, t tip) float64 {
 			return g.y
 		}
 	case t.joint != nil && t.joint.kind == railJoint:
-		return railY(t.joint)
+		return c.g.tall.heightOf(t.joint)
 	case t.joint != nil:
 		return tall.studY
 	}
@@ -96,8 +96,6 @@ func (c *canvas) strandEnds(s *strand) (y1, y2 float64) {
 	}
 	return y1, y2
 }
-
-func railY(j *joint) float64 { return firstRail + railPitch*float64(j.rank) }
 
 // drawStrand draws a wire, or half of one with its box.
 func (c *canvas) drawStrand(s *strand) {

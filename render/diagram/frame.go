@@ -18,7 +18,11 @@ func (c *canvas) drawFrame() {
 	const band = 5.0
 	c.frame.Add(scene.Frame("l70", x1, y1, x2, y2), scene.Frame("l18", x1-band, y1-band, x2+band, y2+band))
 	mx, my := (x1+x2)/2, (y1+y2)/2
-	c.frame.Add(scene.Line("l70", mx, y1-band, mx, y1+band), scene.Line("l70", mx, y2+band, mx, y2-band),
+	foot := y2 - band
+	if mx > x2-blockW {
+		foot = y2 // the title block stands there
+	}
+	c.frame.Add(scene.Line("l70", mx, y1-band, mx, y1+band), scene.Line("l70", mx, y2+band, mx, foot),
 		scene.Line("l70", x1-band, my, x1+band, my), scene.Line("l70", x2+band, my, x2-band, my))
 	edges := zones(x1, x2)
 	for i := range len(edges) - 1 {

@@ -1,5 +1,10 @@
 package diagram
 
+import (
+	"slices"
+	"strings"
+)
+
 // tallness is where rows, gaps and rails stand, the same on every sheet.
 type tallness struct {
 	sheets []*page               // that it belongs to
@@ -9,6 +14,7 @@ type tallness struct {
 	merged [lastSlot + 1]int     // gap -> merged gap
 	gaps   []gapRoom
 	segs   []*segment
+	rails  []*joint
 	railY  float64 // lowest rail
 	studY  float64
 	metalY float64
@@ -34,7 +40,7 @@ const (
 
 // labelRooms are the heights that a wire with its two-line label may get,
 // from comfortable to tight.
-var labelRooms = []float64{10, 8.5, 7.2}
+var labelRooms = []float64{10, 8.5, 7.2, 6.4}
 
 // heights stacks rails, rows and gaps: the same on all sheets if they fit so,
 // else on every sheet what it needs, else on larger paper.
@@ -45,7 +51,8 @@ func (p *plan) heights() {
 			p.paper = s
 			p.fill()
 		}
-		if !p.whole() && i < len(all)-1 {
+		auto := i == 0 && papersFor(p.in.Paper)[0] == isoA4 && !strings.EqualFold(p.in.Paper, "a4")
+		if i < len(all)-1 && (!p.whole() || auto && len(p.sheets) > 1) {
 			continue
 		}
 		for _, room := range labelRooms {
@@ -89,8 +96,9 @@ func (p *plan) stackEach() bool {
 
 // stack finds common heights for some sheets and reports whether they fit.
 func (p *plan) stack(sheets []*page, room float64) bool {
-	t := &tallness{room: room, sheets: sheets, railY: firstRail + railPitch*float64(max(len(p.rails)-1, 0))}
-	if len(p.rails) == 0 {
+	t := &tallness{room: room, sheets: sheets, rails: p.railsOn(sheets)}
+	t.railY = firstRail + railPitch*float64(max(len(t.rails)-1, 0))
+	if len(t.rails) == 0 {
 		t.railY = 24
 	}
 	for _, g := range sheets {
@@ -119,6 +127,44 @@ func (p *plan) stack(sheets []*page, room float64) bool {
 	t.metalY = t.baseY - railToBase
 	t.studY = t.metalY - studToRail
 	return t.spreadRows(t.studY - t.railY - sum)
+}
+
+// railsOn lists the rails that take height: all of them where sheets share
+// their heights, those in use where a sheet stands by itself.
+func (p *plan) railsOn(sheets []*page) []*joint {
+	if len(sheets) == len(p.sheets) {
+		return p.rails
+	}
+	var out []*joint
+	for _, j := range p.rails {
+		for _, g := range sheets {
+			if p.uses(g, j) {
+				out = append(out, j)
+				break
+			}
+		}
+	}
+	return out
+}
+
+// uses reports whether anything on the sheet ends at the rail.
+func (p *plan) uses(g *page, j *joint) bool {
+	for _, s := range p.strands {
+		if s.col.track().page == g && (s.upper.joint == j || s.lower.joint == j) {
+			return true
+		}
+	}
+	for _, q := range p.pinsOf(j) {
+		if q.item.cols[q.col].track().page == g && q.up() {
+			return true
+		}
+	}
+	return false
+}
+
+// heightOf gives the height of a rail.
+func (t *tallness) heightOf(j *joint) float64 {
+	return firstRail + railPitch*float64(max(slices.Index(t.rails, j), 0))
 }
 
 // shows reports whether the track is on one of the sheets.

@@ -64,19 +64,22 @@ func (p *plan) readingLines(unit string) []string {
 // drawRailList says of every rail of the sheet what it is and when it is live.
 func (c *canvas) drawRailList() {
 	y := c.p.paper.legendY() + 1.4
-	n := 0
+	var used []*joint
+	wide := 0.0
 	for _, j := range c.p.rails {
-		if len(c.touches(j)) == 0 {
-			continue
+		if len(c.touches(j)) > 0 {
+			used = append(used, j)
+			wide = max(wide, fitted(strong(j.tag), 12).width())
 		}
-		if n == 0 {
-			c.legend.Add(scene.Words(strong("").class(), railsX, y, scene.Start, "Rail"))
-		}
-		n++
-		tag := fitted(strong(j.tag), 10.5)
-		about := fitted(small(j.name+", "+j.about), indexX-railsX-13)
-		yy := y + 0.1 + indexRow*float64(n)
-		c.legend.Add(scene.Words(tag.class(), railsX, yy, scene.Start, tag.text), scene.Words(about.class(), railsX+11.2, yy, scene.Start, about.text))
+	}
+	if len(used) > 0 {
+		c.legend.Add(scene.Words(strong("").class(), railsX, y, scene.Start, "Rail"))
+	}
+	for n, j := range used {
+		tag := fitted(strong(j.tag), 12)
+		about := fitted(small(j.name+", "+j.about), indexX-railsX-wide-3)
+		yy := y + 0.1 + indexRow*float64(n+1)
+		c.legend.Add(scene.Words(tag.class(), railsX, yy, scene.Start, tag.text), scene.Words(about.class(), railsX+wide+1.5, yy, scene.Start, about.text))
 	}
 }
 
@@ -114,8 +117,8 @@ func (c *canvas) drawIndex() {
 
 func (c *canvas) indexLine(e entry, x, y, w float64) {
 	who := fitted(strong(e.name), w*0.45)
-	paths := fitted(small(e.paths), w*0.42)
 	from := max(who.width()+1, 6)
+	paths := fitted(small(e.paths), w-4-from)
 	c.legend.Add(scene.Words(who.class(), x, y, scene.Start, who.text), scene.Words(paths.class(), x+w-3, y, scene.End, paths.text))
 	room := w - 4 - from - paths.width()
 	if label := fitted(small(e.label), room); e.label != "" && room > 3 {

@@ -11,8 +11,9 @@ type paper struct {
 	tall   bool // upright: the legend stands over the title block, not beside it
 }
 
-// DefaultPaper is what a sheet is drawn on when nothing is asked for.
-const DefaultPaper = "a3"
+// DefaultPaper is what a sheet is drawn on when nothing is asked for: A4 where
+// one sheet of it is enough, else A3.
+const DefaultPaper = "auto"
 
 // series are the papers to choose from: the one of that name, and what a
 // drawing goes on that does not fit it. Sizes of ISO 216, and in inches those
@@ -22,12 +23,14 @@ var series = []struct {
 	name   string
 	papers []paper
 }{
-	{DefaultPaper, []paper{isoA3, isoA2, isoA1}},
-	{"a4", []paper{{name: "A4", w: 210, h: 297, left: 20, margin: 10, tall: true}, isoA3, isoA2, isoA1}},
+	{DefaultPaper, []paper{isoA4, isoA3, isoA2, isoA1}},
+	{"a3", []paper{isoA3, isoA2, isoA1}},
+	{"a4", []paper{isoA4, isoA3, isoA2, isoA1}},
 	{"tabloid", []paper{{name: "11x17", w: 431.8, h: 279.4, left: 20, margin: 10}, {name: "17x22", w: 558.8, h: 431.8, left: 20, margin: 10}, {name: "22x34", w: 863.6, h: 558.8, left: 20, margin: 10}}},
 }
 
 var (
+	isoA4 = paper{name: "A4", w: 210, h: 297, left: 20, margin: 10, tall: true}
 	isoA3 = paper{name: "A3", w: 420, h: 297, left: 20, margin: 10}
 	isoA2 = paper{name: "A2", w: 594, h: 420, left: 20, margin: 10}
 	isoA1 = paper{name: "A1", w: 841, h: 594, left: 20, margin: 10}
@@ -71,7 +74,7 @@ const (
 	blockH     = 35.0
 	leftRoom   = 11.5 // free left of the first track of a section
 	rightRoom  = 15.5 // free right of the last
-	mostGrow   = 14.0
+	mostGrow   = 20.0
 )
 
 // pitches are the distances of tracks that a sheet may use, widest first.

@@ -23,6 +23,11 @@ func (p *plan) pose() {
 		}
 	}
 	for _, j := range p.joints {
+		if p.isReturn(j) {
+			j.kind = studJoint
+		}
+	}
+	for _, j := range p.joints {
 		if j.kind == localJoint && p.isRail(j) {
 			p.addRail(j)
 		}
@@ -85,6 +90,14 @@ func (p *plan) isRail(j *joint) bool {
 		return false
 	}
 	return len(p.circuitsAt(j)) > 1 || j.self && len(p.pinsOf(j)) > 1
+}
+
+// isReturn decides whether a joint without metal goes to the foot as studs do:
+// it leads back to the battery without an element between, has nothing of a
+// symbol on it, and serves more than one circuit.
+func (p *plan) isReturn(j *joint) bool {
+	return j.kind == localJoint && j.self && !p.flow.fed(j.terms[0]) && p.flow.grounded[p.flow.net[j.terms[0].ID]] &&
+		len(p.pinsOf(j)) == 0 && len(p.circuitsAt(j)) > 1
 }
 
 // circuitsAt lists the circuits that meet at the joint: those of its wires,

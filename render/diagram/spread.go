@@ -38,7 +38,7 @@ func evenly(all []*panel, pitch, room float64) [][]*panel {
 }
 
 // widestPitch is how far tracks may stand apart where a sheet has few.
-const widestPitch = 40.0
+const widestPitch = 45.0
 
 func (p *plan) pitchFor(g *page, least float64) float64 {
 	for i, pitch := range pitches {
