@@ -3,7 +3,7 @@ package harness_test
 // pasteMistakes are what other programs, keyboards and merges leave in a draft.
 var pasteMistakes = []mistake{
 	{"csv", "9,F1.2,K1.30,14AWG,RD", []answer{{1, 1, "draft-syntax", "this looks like a row of a spreadsheet: part its cells by blanks, not"}}},
-	{"tabs", "9\tF1.2\tK1.30\t14AWG\tRD", []answer{{1, 1, "draft-word", "a line begins with what it is: write wire before the number 9"}}},
+	{"tabs", "9\tF1.2\tK1.30\t14AWG\tRD", []answer{{1, 1, "draft-syntax", "this looks like a row of a spreadsheet: begin it with wire"}}},
 	{"semicolons", "9;F1.2;K1.30;14AWG;RD", []answer{{1, 1, "draft-syntax", "this looks like a row of a spreadsheet: part its cells by blanks, not"}}},
 	{"tabs wire", "wire\t9\tF1.2\tK1.30\t14 AWG\tRD", []answer{{1, 19, "draft-unit", "write the unit without a blank: 14AWG"}}},
 	{"quoted cells", "\"9\",\"F1.2\",\"K1.30\",\"14AWG\",\"RD\"", []answer{{1, 1, "draft-syntax", "this looks like a row of a spreadsheet: part its cells by blanks, not"}}},

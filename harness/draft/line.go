@@ -53,13 +53,6 @@ func (l *line) start(text string, base, num int) {
 	}
 }
 
-// cut shortens a line that is past its limit; what is left of it is read
-// without further findings.
-func (l *line) cut(most int) {
-	l.s, l.quiet = l.s[:most], true
-	l.curOff, l.curCol = 0, 1
-}
-
 // indentEnd gives the byte offset of the first character that is no blank.
 // Look-alikes of a blank count as one, and are named.
 func (l *line) indentEnd() int {
@@ -114,6 +107,10 @@ func (l *line) statement() (st Stmt, more bool) {
 	for first := true; ; first = false {
 		blank := l.blanks() || first
 		if l.pos >= len(l.s) {
+			break
+		}
+		if l.faults >= maxLineFaults {
+			l.giveUp()
 			break
 		}
 		taken, end, again := l.between(st.Head, blank)

@@ -27,11 +27,14 @@ func Parse(name string, src []byte) (*File, diag.List) {
 	f := &File{Name: name, Src: src}
 	p := &parser{file: f, levels: levels{}}
 	p.line = line{name: name, report: &p.report}
-	if msg := unreadable(src); msg != "" {
+	if msg := Unreadable(src); msg != "" {
 		p.report.add(diag.Finding{
 			Severity: diag.Fault, At: diag.Span{File: name}, Msg: msg,
 			Detail: "A draft is a plain text file of at most 16 MB, kept as UTF-8.",
 		})
+		return f, p.report.list
+	}
+	if p.webPage(src) {
 		return f, p.report.list
 	}
 	p.run(string(src))
@@ -39,20 +42,34 @@ func Parse(name string, src []byte) (*File, diag.List) {
 	return f, p.report.list
 }
 
-// unreadable says why a file as a whole is no text to read, "" when it is.
-func unreadable(src []byte) string {
+// Unreadable says why a file as a whole is no draft to read: too large, not
+// text, or text of another encoding. It gives "" where it can be read.
+func Unreadable(src []byte) string {
 	const fewZeros = 8
 	switch {
 	case len(src) > maxBytes:
 		return "the file is too large: a draft has at most 16 MB"
 	case bytes.HasPrefix(src, []byte{0xff, 0xfe}) || bytes.HasPrefix(src, []byte{0xfe, 0xff}):
 		return "the file is kept as UTF-16: save it as UTF-8"
-	case bytes.Count(src, []byte{0}) > fewZeros:
+	case bytes.Count(src, []byte{0}) > fewZeros || mostlyControls(src):
 		return "this is no text file: a draft is plain text kept as UTF-8"
 	case bytes.Count(src, []byte{'\n'}) > maxLines:
 		return "the file has too many lines: a draft has at most 500,000"
 	}
 	return ""
+}
+
+// mostlyControls reports whether so many control characters stand in a file
+// that it is no text. What terminals are sent is left to the single lines.
+func mostlyControls(src []byte) bool {
+	const few, share = 8, 50
+	n := 0
+	for _, c := range src {
+		if isControl(c) && c != '\n' && c != '\r' && c != 0x1b {
+			n++
+		}
+	}
+	return n > few && n > len(src)/share
 }
 
 // parser holds what lives longer than one line.
@@ -62,6 +79,7 @@ type parser struct {
 	levels levels
 	line   line
 	stmts  slab[Stmt]
+	paste  paste
 	count  int  // items so far
 	merge  bool // between merge markers
 	unread bool // in the second version: its mistakes count, its statements do not
@@ -92,7 +110,8 @@ func (p *parser) read(text string, off int) {
 	l.start(text, off, len(p.file.Lines))
 	if len(text) > maxLineBytes {
 		l.fault(0, 1, "this line is too long: a line has at most 64 KB")
-		l.cut(maxLineBytes)
+		p.file.Lines[len(p.file.Lines)-1].Bad = true
+		return
 	}
 	if p.count > maxItems {
 		l.quiet = true
@@ -164,7 +183,7 @@ func (p *parser) noStatement(off int) bool {
 		l.fault(from, from+len(s), `a line of signs is a comment and begins with "#"`)
 		return true
 	}
-	return l.sheetRow()
+	return p.foreign()
 }
 
 // mergeMarker gives the length of the marker that a version control program

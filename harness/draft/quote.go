@@ -94,9 +94,11 @@ func glued(rest string) bool {
 // therefore run into the words: one finding, and the line is read no further.
 func (l *line) mispaired(from int) bool {
 	rest := l.s[l.pos:]
-	odd := strings.Count(rest, `"`)%2 == 1
 	before := from > 0 && wchars[l.s[from-1]]
-	if !odd || !(before || glued(rest)) {
+	if !before && !glued(rest) { // looked at first: to count is to read the rest of the line
+		return false
+	}
+	if strings.Count(rest, `"`)%2 == 0 {
 		return false
 	}
 	l.fault(from, from+1, "this quote has no partner: a quote is missing in this line")

@@ -14,6 +14,10 @@ const RuleSyntax = "draft-syntax"
 // maxFindings bounds what one file can report; one more finding says so.
 const maxFindings = 200
 
+// maxLineFaults is after how many mistakes the rest of a line is not read: it
+// is no line of a draft then.
+const maxLineFaults = 12
+
 // report gathers findings up to the limit.
 type report struct {
 	list diag.List
@@ -80,8 +84,19 @@ func (l *line) swap(from, to int, msg, text string) {
 
 func (l *line) faultFix(from, to int, msg string, fix *diag.Fix) {
 	l.faults++
-	if !l.quiet {
+	if !l.quiet && l.faults <= maxLineFaults {
 		l.report.add(diag.Finding{Severity: diag.Fault, At: l.span(from, to), Msg: msg, Fix: fix})
+	}
+}
+
+// giveUp says that the rest of the line is not read, and passes over it.
+func (l *line) giveUp() {
+	at := l.pos
+	l.pos, l.broken = len(l.s), true
+	l.touched()
+	if !l.quiet {
+		l.report.add(diag.Finding{Severity: diag.Fault, At: l.span(at, len(l.s)),
+			Msg: "more than " + strconv.Itoa(maxLineFaults-1) + " mistakes in this line: from here on it is not read"})
 	}
 }
 
