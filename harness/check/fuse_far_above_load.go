@@ -18,7 +18,7 @@ var _ = define(Rule{
 	Title:    "A fuse is so large for its load that it makes the wire thick.",
 	Why: "A wire has to carry what its fuse lets through for ever, whatever its load draws. " +
 		"Where the fuse is rated more than three times the load, the wire that legwork chooses behind it is thick for the fuse alone. " +
-		"A smaller fuse serves the load, protects better and saves copper.",
+		"A smaller fuse serves the load, protects better and saves copper. A fuse ahead of other fuses is left alone: it has to be larger than they are.",
 	Equation: "rating <= 3 x steady load, where protection governs a chosen wire",
 	Figures:  []string{"fuse-margin"},
 	Misses:   "Loads that come later, and starts that a smaller fuse would not outlive: a motor may need the larger one.",

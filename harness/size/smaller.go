@@ -2,6 +2,7 @@ package size
 
 import (
 	"math"
+	"slices"
 
 	"legwork/gauge"
 	"legwork/harness/model"
@@ -18,7 +19,8 @@ type Smaller struct {
 
 // Smaller tells what a smaller fuse would save on a wire; ok is false where
 // its size is given, where protection does not govern it, or where the load
-// needs the fuse.
+// needs the fuse. A fuse ahead of others has to be larger than they are,
+// whatever its load: it is left alone.
 func (s *Sizes) Smaller(w *model.Wire, p gauge.Profile) (out Smaller, ok bool) {
 	is, g := s.Wires[w.ID], s.Guards[w.ID]
 	if !is.Chosen || is.Governs != gauge.FloorProtection || g.Fuse == nil {
@@ -29,7 +31,7 @@ func (s *Sizes) Smaller(w *model.Wire, p gauge.Profile) (out Smaller, ok bool) {
 			out.Fuse = f
 		}
 	}
-	if out.Fuse.Device == nil || out.Fuse.Chosen || out.Fuse.LoadA < leastLoadA {
+	if out.Fuse.Device == nil || out.Fuse.Chosen || out.Fuse.LoadA < leastLoadA || s.feedsFuses(g) {
 		return out, false
 	}
 	out.RatedA, _, ok = gauge.ChooseFuse(g.Fuse.Protects()[g.Index].Family, out.Fuse.LoadA, p)
@@ -38,6 +40,22 @@ func (s *Sizes) Smaller(w *model.Wire, p gauge.Profile) (out Smaller, ok bool) {
 	}
 	out.Size, out.Fewer = s.thinnerBehind(is, out.RatedA)
 	return out, out.Fewer > 0
+}
+
+// feedsFuses reports whether a wire with the same guard leads to another fuse.
+func (s *Sizes) feedsFuses(g Guard) bool {
+	other := func(t *model.Terminal) bool { return t.Device != g.Fuse && len(t.Device.Protects()) > 0 }
+	for i, o := range s.Guards {
+		if o.Fuse != g.Fuse || o.Index != g.Index {
+			continue
+		}
+		for _, t := range []*model.Terminal{s.Wires[i].Wire.From, s.Wires[i].Wire.To} {
+			if other(t) || slices.ContainsFunc(t.Bus, other) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // leastLoadA is the load from which a fuse has one: below flow leaks.
