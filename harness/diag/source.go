@@ -5,17 +5,45 @@ import (
 	"strings"
 )
 
-// line gives line n (from 1) of src without its end, and its byte offset.
-func line(src []byte, n int) (text []byte, start int, ok bool) {
-	for ; n > 1; n-- {
-		i := bytes.IndexByte(src[start:], '\n')
-		if i < 0 {
-			return nil, 0, false
+// lineIndex finds the lines of a file without reading it again for each.
+type lineIndex struct {
+	src    []byte
+	starts []int // byte offsets of the lines
+}
+
+// index gives the lines of a file, found when they are first asked for.
+func (p *printer) index(file string, src []byte) *lineIndex {
+	x := p.lines[file]
+	if x == nil || len(x.src) != len(src) {
+		x = newLineIndex(src)
+		if p.lines == nil {
+			p.lines = map[string]*lineIndex{}
 		}
-		start += i + 1
+		p.lines[file] = x
 	}
-	text, _, _ = bytes.Cut(src[start:], []byte{'\n'})
-	return bytes.TrimSuffix(text, []byte{'\r'}), start, n == 1
+	return x
+}
+
+func newLineIndex(src []byte) *lineIndex {
+	x := &lineIndex{src: src, starts: make([]int, 1, bytes.Count(src, []byte{'\n'})+1)}
+	for at := 0; ; {
+		i := bytes.IndexByte(src[at:], '\n')
+		if i < 0 {
+			return x
+		}
+		at += i + 1
+		x.starts = append(x.starts, at)
+	}
+}
+
+// line gives line n (from 1) without its end, and its byte offset.
+func (x *lineIndex) line(n int) (text []byte, start int, ok bool) {
+	if n < 1 || n > len(x.starts) {
+		return nil, 0, false
+	}
+	start = x.starts[n-1]
+	text, _, _ = bytes.Cut(x.src[start:], []byte{'\n'})
+	return bytes.TrimSuffix(text, []byte{'\r'}), start, true
 }
 
 // marked finds the cells that a span covers: from cell i to before cell j.

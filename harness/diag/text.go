@@ -4,7 +4,6 @@ import (
 	"bufio"
 	"fmt"
 	"io"
-	"math"
 	"strconv"
 	"strings"
 )
@@ -18,9 +17,13 @@ type TextOptions struct {
 	// Color adds terminal colors.
 	Color bool
 	// Width is the number of columns to stay within; 0 means 100, less than
-	// 40 means 40. The first line of a finding is never broken, so that tools
-	// can read it.
+	// 40 means 40.
 	Width int
+	// Wrap breaks the first line of a finding at the width as well. Otherwise
+	// it is left whole, so that tools can read it.
+	Wrap bool
+	// Related is how many related places of a finding are printed; 0 for all.
+	Related int
 }
 
 // WriteText prints findings for people, in list order with an empty line
@@ -45,8 +48,9 @@ func WriteText(w io.Writer, l List, o TextOptions) error {
 
 // printer holds the writer, which keeps the first error until Flush.
 type printer struct {
-	w *bufio.Writer
-	o TextOptions
+	w     *bufio.Writer
+	o     TextOptions
+	lines map[string]*lineIndex
 }
 
 func (p *printer) line(s string) {
@@ -62,7 +66,11 @@ func (p *printer) finding(f Finding) {
 	for _, v := range f.Values {
 		p.prose("value", v.String(), gutter)
 	}
-	for _, r := range f.Related {
+	for i, r := range f.Related {
+		if n := len(f.Related) - i; p.o.Related > 0 && i == p.o.Related && n > 1 {
+			p.prose("see", "and "+strconv.Itoa(n)+" more places", gutter)
+			break
+		}
 		where := r.At.String()
 		if where != "" {
 			where += ": "
@@ -74,13 +82,36 @@ func (p *printer) finding(f Finding) {
 	}
 }
 
+// head prints the first line: place, severity, message, rule.
 func (p *printer) head(f Finding) {
 	where := clean(f.At.String())
 	if where != "" {
 		where += ": "
 	}
-	word := p.paint(severityColor(f.Severity), f.Severity.String()+":")
-	p.line(where + word + " " + p.paint(bold, clean(f.Msg)) + " [" + clean(f.Rule) + "]")
+	word, rule := f.Severity.String()+":", " ["+clean(f.Rule)+"]"
+	msg := clean(f.Msg)
+	if whole := where + word + " " + msg + rule; p.o.Wrap && columns(whole) > p.o.Width {
+		p.wrappedHead(f.Severity, where+word, whole)
+		return
+	}
+	p.line(where + p.paint(severityColor(f.Severity), word) + " " + p.paint(bold, msg) + rule)
+}
+
+// wrappedHead prints a first line that is wider than the terminal on several,
+// the further ones indented as far as the source line under them.
+func (p *printer) wrappedHead(s Severity, lead, whole string) {
+	const indent = "    "
+	for i, row := range wrap(whole, p.o.Width-len(indent)) {
+		rest, first := strings.CutPrefix(row, lead)
+		switch {
+		case i == 0 && first:
+			word := s.String() + ":"
+			row = strings.TrimSuffix(lead, word) + p.paint(severityColor(s), word) + p.paint(bold, rest)
+		case i > 0:
+			row = indent + p.paint(bold, row)
+		}
+		p.line(row)
+	}
 }
 
 // source prints the line of the finding, and before it the line of its
@@ -90,13 +121,17 @@ func (p *printer) source(f Finding, gutter int) {
 		return
 	}
 	src := p.o.Source(f.At.File)
-	text, start, ok := line(src, f.At.Line)
-	if !ok || src == nil {
+	if src == nil {
+		return
+	}
+	index := p.index(f.At.File, src)
+	text, start, ok := index.line(f.At.Line)
+	if !ok {
 		return
 	}
 	width := p.o.Width - gutter - 3
 	if c := f.Context; c.File == f.At.File && c.Line > 0 && c.Line < f.At.Line {
-		if above, at, ok := line(src, c.Line); ok {
+		if above, at, ok := index.line(c.Line); ok {
 			shown, _ := excerpt(above, at, c, width)
 			p.line(fmt.Sprintf("%*d | %s", gutter, c.Line, shown))
 			if c.Line < f.At.Line-1 {
@@ -144,35 +179,6 @@ func wrap(text string, width int) []string {
 		used += n
 	}
 	return append(rows, row)
-}
-
-// String gives the value against its limit: "drop 4.57 %, at most 3 %".
-func (v Value) String() string {
-	s := v.Name + " " + figure(v.Got, v.Unit)
-	if v.Bound != NoBound {
-		s += ", " + string(v.Bound) + " " + figure(v.Limit, v.Unit)
-	}
-	return s
-}
-
-// least is the smallest amount of anything that is printed as more than 0:
-// below a billionth of a volt or an ampere stands only rounding.
-const least = 1e-9
-
-// figure prints four significant digits without an exponent, and never -0.
-func figure(v float64, unit string) string {
-	s := "unknown"
-	if !math.IsNaN(v) && !math.IsInf(v, 0) {
-		v, _ = strconv.ParseFloat(strconv.FormatFloat(v, 'e', 3, 64), 64)
-		if math.Abs(v) < least {
-			v = 0
-		}
-		s = strconv.FormatFloat(v, 'f', -1, 64)
-	}
-	if unit != "" {
-		s += " " + unit
-	}
-	return s
 }
 
 const bold = "1"
