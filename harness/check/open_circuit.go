@@ -29,12 +29,15 @@ type openCircuit struct {
 	distM   []float64
 	leads   []leading // by terminal ID
 	parent  []int
+	by      []*model.Wire // the last wire on the way, nil where none is
+	root    []int         // the battery's post at which the way begins
 	next    [][]openWay
 }
 
 type openWay struct {
 	to      int
 	lengthM float64
+	wire    *model.Wire // nil inside a device
 }
 
 func (p *Pass) openCircuit() *openCircuit {
@@ -42,6 +45,7 @@ func (p *Pass) openCircuit() *openCircuit {
 	o := &openCircuit{
 		wire: make([]bool, len(p.Model.Wires)), starter: make([]bool, len(p.Model.Wires)),
 		distM: make([]float64, n), leads: make([]leading, n), parent: make([]int, n), next: make([][]openWay, n),
+		by: make([]*model.Wire, n), root: make([]int, n),
 	}
 	for _, w := range p.Sizes.Wires {
 		id := w.Wire.ID
@@ -54,7 +58,7 @@ func (p *Pass) openCircuit() *openCircuit {
 		if o.starter[id] {
 			length = 0 // what leaves it begins there
 		}
-		o.join(w.Wire.From, w.Wire.To, length, false)
+		o.join(w.Wire.From, w.Wire.To, openWay{lengthM: length, wire: w.Wire}, false)
 	}
 	for _, d := range p.Model.Devices {
 		o.joinInside(d)
@@ -63,13 +67,15 @@ func (p *Pass) openCircuit() *openCircuit {
 	return o
 }
 
-func (o *openCircuit) join(a, b *model.Terminal, lengthM float64, oneWay bool) {
+func (o *openCircuit) join(a, b *model.Terminal, w openWay, oneWay bool) {
 	if a == nil || b == nil || a.Metal != nil || b.Metal != nil {
 		return
 	}
-	o.next[a.ID] = append(o.next[a.ID], openWay{b.ID, lengthM})
+	w.to = b.ID
+	o.next[a.ID] = append(o.next[a.ID], w)
 	if !oneWay {
-		o.next[b.ID] = append(o.next[b.ID], openWay{a.ID, lengthM})
+		w.to = a.ID
+		o.next[b.ID] = append(o.next[b.ID], w)
 	}
 }
 
@@ -77,17 +83,17 @@ func (o *openCircuit) join(a, b *model.Terminal, lengthM float64, oneWay bool) {
 func (o *openCircuit) joinInside(d *model.Device) {
 	for _, t := range d.Terminals {
 		for _, other := range t.Bus {
-			o.join(t, other, 0, true)
+			o.join(t, other, openWay{}, true)
 		}
 	}
 	for _, c := range d.Switches() {
-		o.join(pinOf(d, c.A), pinOf(d, c.B), 0, false)
+		o.join(pinOf(d, c.A), pinOf(d, c.B), openWay{}, false)
 	}
 	for _, c := range d.Couples() {
-		o.join(pinOf(d, c.A), pinOf(d, c.B), 0, false)
+		o.join(pinOf(d, c.A), pinOf(d, c.B), openWay{}, false)
 	}
 	for _, w := range d.Passes() {
-		o.join(pinOf(d, w.A), pinOf(d, w.B), 0, w.OneWay)
+		o.join(pinOf(d, w.A), pinOf(d, w.B), openWay{}, w.OneWay)
 	}
 }
 
@@ -101,7 +107,7 @@ func (o *openCircuit) measure(m *model.Model) {
 	var q lengths
 	for _, t := range m.Terminals {
 		if isBattery(t) {
-			o.distM[t.ID] = 0
+			o.distM[t.ID], o.root[t.ID] = 0, t.ID
 			q.push(lengthTo{0, t.ID})
 		}
 	}
@@ -113,7 +119,10 @@ func (o *openCircuit) measure(m *model.Model) {
 		order = append(order, at.id)
 		for _, w := range o.next[at.id] {
 			if d := at.lengthM + w.lengthM; d < o.distM[w.to] {
-				o.distM[w.to], o.parent[w.to] = d, at.id
+				o.distM[w.to], o.parent[w.to], o.root[w.to] = d, at.id, o.root[at.id]
+				if o.by[w.to] = w.wire; w.wire == nil {
+					o.by[w.to] = o.by[at.id]
+				}
 				q.push(lengthTo{d, w.to})
 			}
 		}

@@ -2,12 +2,9 @@ package check
 
 import (
 	"fmt"
-	"math"
 
 	"legwork/harness/diag"
 	"legwork/harness/model"
-	"legwork/harness/quantity"
-	"legwork/harness/size"
 )
 
 var _ = define(Rule{
@@ -16,8 +13,9 @@ var _ = define(Rule{
 	Title:    "A wire can be fed without any fuse between it and the battery.",
 	Why: "A battery gives hundreds of amperes into a chafed wire, and without a fuse nothing stops them: the loom burns. " +
 		"Only the starter's own cable goes without, since it carries as much as any fuse would have to. " +
-		"The short wire from the battery to the first fuse is allowed as far as the profile says; " +
-		"on the road a longer one is a note, on a boat a fault. A charge cable without a fuse is common on the road and a warning.",
+		"The short wire from the battery to the first fuse is allowed as far as the profile says, through buses, splices and plugs alike. " +
+		"A longer one is a fault on a boat and on the track; on the road it is a note, and a warning once it leaves the battery's place or passes 72 in. " +
+		"A wire that leads past a fuse leaves all behind it without. A charge cable without a fuse is common on the road and a warning.",
 	Equation: "on every way from a battery to the wire there is a fuse; length ahead of the first one <= 7 in (road, boat)",
 	Figures:  []string{"abyc-feed", "cfr-183-455-place"},
 	Misses:   "Sheathing, which allows a longer unprotected length in some rule-books.",
@@ -56,29 +54,7 @@ func unprotectedWire(p *Pass) {
 				Msg:    fmt.Sprintf("charge cable %s has no fuse between it and the battery", w.Wire.Number),
 				Detail: "Many road vehicles run it so; a bolt-down fuse at the battery end protects it against a chafed cable.",
 			})
-		case protects(far):
-			p.reportDistance(w, far.Device, open.distM[far.ID])
 		}
 	}
-}
-
-// reportDistance judges the way from the battery to the first fuse.
-func (p *Pass) reportDistance(w size.Wire, fuse *model.Device, length float64) {
-	if fuse.FromM > 0 {
-		length = fuse.FromM
-	}
-	if length <= p.Profile.FirstFuseM+1e-9 || math.IsInf(length, 1) {
-		return // where every way passes a fuse, that fuse could not be rated
-	}
-	sev := diag.Note
-	if p.Profile.NearMust {
-		sev = diag.Fault
-	}
-	p.Report(diag.Finding{
-		Severity: sev, At: w.Wire.At,
-		Msg: fmt.Sprintf("%s without a fuse lie ahead of %s, the first one at the end of wire %s; %s is the figure to keep",
-			quantity.LengthText(length, p.Model.Metric), fuse.Name, w.Wire.Number, quantity.LengthText(p.Profile.FirstFuseM, p.Model.Metric)),
-		Detail: "Move the fuse nearer to the battery, or run the wire in its own sheath away from metal.",
-		Values: []diag.Value{{Name: "unprotected length", Got: length, Limit: p.Profile.FirstFuseM, Unit: "m", Bound: diag.AtMost}},
-	})
+	p.firstFuses(open)
 }
