@@ -175,7 +175,7 @@ func (c *canvas) wireNode(w *model.Wire, p []float64, cutHalo [2]float64) *scene
 	}
 	g.Add(scene.Line("hit", p...), scene.Line("halo h"+n, haloOf(p, cutHalo)...), scene.Line("case k"+n+dash, p...), scene.Line("ins w"+n+" c"+paint+dash, p...))
 	if w.Color.Tracer != "" && !w.Drain {
-		g.Add(scene.Line("tr r"+n+" c"+paintOf(w.Color.Tracer), p...))
+		g.Add(scene.Line("tr r"+n+" c"+paintOf(w.Color.Tracer)+dash, p...))
 	}
 	return g
 }

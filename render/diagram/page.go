@@ -90,7 +90,8 @@ func (p *plan) cutSection(s *section, most int) []*panel {
 	for k := range parts {
 		to := len(s.tracks)
 		if left := parts - k; left > 1 {
-			to = p.bestCut(s, from, from+int(math.Ceil(float64(to-from)/float64(left))), min(from+most, to-1))
+			low := max(from+1, to-most*(left-1)) // the rest has to fit
+			to = p.bestCut(s, low, from+int(math.Ceil(float64(to-from)/float64(left))), min(from+most, to-1))
 		}
 		out = append(out, &panel{sect: s, tracks: s.tracks[from:to], more: from > 0})
 		from = to
@@ -103,9 +104,9 @@ func (p *plan) cutSection(s *section, most int) []*panel {
 	return out
 }
 
-func (p *plan) bestCut(s *section, from, aim, high int) int {
+func (p *plan) bestCut(s *section, low, aim, high int) int {
 	best, cost := high, math.Inf(1)
-	for at := max(from+1, aim-6); at <= high; at++ {
+	for at := max(low, aim-6); at <= high; at++ {
 		c := 0.4 * math.Abs(float64(at-aim))
 		for _, it := range s.items {
 			lo, hi := len(s.tracks), -1
@@ -117,6 +118,11 @@ func (p *plan) bestCut(s *section, from, aim, high int) int {
 			}
 			if it.mate != nil && it.mate.sect == s && (it.cols[0].track().index < at) != (it.mate.cols[0].track().index < at) {
 				c += 20
+			}
+		}
+		for _, d := range s.strands {
+			if d.run.strap && (d.col.track().index < at) != (d.second.index < at) {
+				c += 1000
 			}
 		}
 		for _, j := range p.joints {

@@ -84,3 +84,42 @@ func TestWild(t *testing.T) {
 	require.LessOrEqual(t, boxes, 1, "boxes on something")
 	require.LessOrEqual(t, texts, 25, "texts on something")
 }
+
+// aged adds what an old vehicle has to a tangle: existing things, caps, bare
+// ends, cables with a drain.
+func aged(r *rand.Rand) string {
+	var b strings.Builder
+	for l := range strings.Lines(wild(r)) {
+		l = strings.TrimSuffix(l, "\n")
+		if head := strings.TrimSpace(l); r.Intn(3) == 0 && (strings.HasPrefix(head, "wire") || strings.HasPrefix(head, "fuse") || strings.HasPrefix(head, "lamp")) {
+			l += " existing"
+		}
+		b.WriteString(l + "\n")
+	}
+	b.WriteString("cap X90\ncap X91\nwire 901 F0.1 X90\nwire 902 X91 E1\nwire 903 F1.2 open\nwire 904 open E2\n")
+	b.WriteString("sensor B90\nfuse F90 5A\nlamp P90\n")
+	b.WriteString("cable 950 20AWG shielded\n  core 951 F0.2 B90.+\n  core 952 F1.1 B90.S\n  drain 953 E1 open\n")
+	b.WriteString("cable 960 16AWG existing\n  core 961 F90.2 P90.1\n  core 962 E2 P90.2\n  core 963 open open2\n")
+	return strings.ReplaceAll(b.String(), "open2", "X91")
+}
+
+// TestAged holds such tangles to the same rules, without a budget for what is
+// false; texts that run out of room are a ratchet.
+func TestAged(t *testing.T) {
+	texts := 0
+	for seed := range 60 {
+		src := aged(rand.New(rand.NewSource(int64(seed + 5000))))
+		m := build(t, "aged", src)
+		sheets := draw(t, m)
+		r := judged(t, m, sheets)
+		for _, rule := range []string{"missing", "end", "lead", "joint", "id", "through", "over", "frame", "size", "name"} {
+			require.False(t, r.has(rule), "seed %d: %v\n%s", seed+5000, r.errors, src)
+		}
+		require.NoError(t, numbers(m, sheets), "seed %d\n%s", seed+5000, src)
+		for _, e := range r.errors {
+			t.Log(seed+5000, e)
+		}
+		texts += len(r.errors)
+	}
+	require.LessOrEqual(t, texts, 25, "texts and boxes on something")
+}

@@ -66,6 +66,7 @@ type sheetMarks struct {
 	bodies      []bodyMark
 	texts       []textMark
 	xrefs       []xrefMark
+	rings       []lineMark // around the cores of cables
 	width, high float64
 }
 
@@ -103,8 +104,8 @@ func (e *element) has(class string) bool {
 	return false
 }
 
-// context is what the groups around an element say.
-type context struct{ layer, group, wire, dev string }
+// around is what the groups around an element say.
+type around struct{ layer, group, wire, dev string }
 
 func readSheet(svg string, look func(class string) scene.Style) (*sheetMarks, error) {
 	var root element
@@ -122,7 +123,7 @@ func readSheet(svg string, look func(class string) scene.Style) (*sheetMarks, er
 		case "style":
 			continue
 		}
-		s.read(k, context{layer: k.get("class")}, look)
+		s.read(k, around{layer: k.get("class")}, look)
 	}
 	return s, nil
 }
@@ -132,7 +133,7 @@ func parseMM(s string) float64 {
 	return v
 }
 
-func (s *sheetMarks) read(e *element, c context, look func(string) scene.Style) {
+func (s *sheetMarks) read(e *element, c around, look func(string) scene.Style) {
 	if id := e.get("id"); id != "" {
 		s.ids[id]++
 	}
@@ -166,7 +167,7 @@ func (s *sheetMarks) read(e *element, c context, look func(string) scene.Style) 
 	}
 }
 
-func (s *sheetMarks) readShape(e *element, c context, look func(string) scene.Style) {
+func (s *sheetMarks) readShape(e *element, c around, look func(string) scene.Style) {
 	switch e.XMLName.Local {
 	case "circle":
 		if v := e.get("data-pin"); v != "" {
@@ -175,6 +176,9 @@ func (s *sheetMarks) readShape(e *element, c context, look func(string) scene.St
 	case "line":
 		if c.layer == "leads" && e.has("sy") {
 			s.leads = append(s.leads, readLine(e))
+		}
+		if c.group == "cable" {
+			s.rings = append(s.rings, readLine(e))
 		}
 	case "text":
 		at := scene.Start

@@ -121,6 +121,13 @@ func (r *report) checkLines(s *sheetMarks) {
 			}
 		}
 	}
+	for _, l := range s.rings {
+		for _, b := range s.bodies {
+			if l.box().Grow(0.05).Overlap(b.box) > 0.05 {
+				r.add("box", "the ring of a cable lies over %s", b.dev)
+			}
+		}
+	}
 	for _, l := range s.leads {
 		thin := l
 		thin.width = 0.1
@@ -203,6 +210,12 @@ func (r *report) checkTexts(s *sheetMarks) {
 		for _, b := range s.bodies {
 			if t.dev != b.dev && t.box.Overlap(b.box) > 0.05 {
 				r.add("text", "%q lies over %s", t.text, b.dev)
+			}
+		}
+		for _, l := range s.rings {
+			l.width = 0.25
+			if t.box.Overlap(l.box()) > 0.05 {
+				r.add("text", "%q lies over the ring of a cable", t.text)
 			}
 		}
 		for _, l := range s.leads {
