@@ -10,10 +10,8 @@ import (
 	"legwork/harness/quantity"
 )
 
-// firstFuses judges the first fuse on every unfused way: whether anything
-// leads past it, and how far it lies from the battery. Of several fuses at the
-// end of one wire, as on a bus, the first one stands for all.
-func (p *Pass) firstFuses(open *openCircuit) {
+// pastFuses tells of the wires that lead past a fuse, and gives them.
+func (p *Pass) pastFuses(open *openCircuit) map[*model.Wire]bool {
 	told := map[*model.Wire]bool{}
 	p.eachFuse(func(d *model.Device, f part.Fuse) {
 		w := open.past(pinOf(d, f.In), pinOf(d, f.Out))
@@ -22,6 +20,13 @@ func (p *Pass) firstFuses(open *openCircuit) {
 			p.reportPast(w, d)
 		}
 	})
+	return told
+}
+
+// firstFuses judges how far the first fuse on every unfused way lies from the
+// battery. Of several fuses at the end of one wire, as on a bus, the first one
+// stands for all.
+func (p *Pass) firstFuses(open *openCircuit, told map[*model.Wire]bool) {
 	p.eachFuse(func(d *model.Device, f part.Fuse) {
 		for _, t := range []*model.Terminal{pinOf(d, f.In), pinOf(d, f.Out)} {
 			if w := open.by[t.ID]; w != nil && !told[w] && p.reportDistance(open, w, t) {
@@ -43,14 +48,14 @@ func (p *Pass) eachFuse(do func(d *model.Device, f part.Fuse)) {
 
 // past gives the wire by which one battery reaches both sides of a fuse
 // without any fuse: the one that leaves where the longer way parts from the
-// other. Nil where there is none.
+// other, a starter's cable apart. Nil where there is none.
 func (o *openCircuit) past(in, out *model.Terminal) *model.Wire {
 	if math.IsInf(o.distM[in.ID], 1) || math.IsInf(o.distM[out.ID], 1) || o.root[in.ID] != o.root[out.ID] {
 		return nil
 	}
 	near, far := in.ID, out.ID
-	if o.distM[near] > o.distM[far] {
-		near, far = far, near
+	if onBus := len(out.Bus) > 0; onBus || len(in.Bus) == 0 && o.distM[near] > o.distM[far] {
+		near, far = far, near // a bus is where a fuse is fed
 	}
 	common := map[int]bool{}
 	for id := near; id >= 0; id = o.parent[id] {
@@ -58,8 +63,8 @@ func (o *openCircuit) past(in, out *model.Terminal) *model.Wire {
 	}
 	last := o.by[far]
 	for id := far; !common[id]; id = o.parent[id] {
-		if up := o.parent[id]; o.by[id] != o.by[up] {
-			last = o.by[id]
+		if w := o.by[id]; w != o.by[o.parent[id]] && !o.starter[w.ID] {
+			last = w
 		}
 	}
 	return last

@@ -35,8 +35,9 @@ wire 2  F1.2  P1.1  18AWG  4ft
 
 func unprotectedWire(p *Pass) {
 	open := p.openCircuit()
+	past := p.pastFuses(open)
 	for _, w := range p.Sizes.Wires {
-		if !open.wire[w.Wire.ID] || w.Wire.Role == model.Strap || open.starter[w.Wire.ID] {
+		if !open.wire[w.Wire.ID] || w.Wire.Role == model.Strap || open.starter[w.Wire.ID] || past[w.Wire] {
 			continue
 		}
 		far := open.farEnd(w.Wire)
@@ -56,5 +57,5 @@ func unprotectedWire(p *Pass) {
 			})
 		}
 	}
-	p.firstFuses(open)
+	p.firstFuses(open, past)
 }
