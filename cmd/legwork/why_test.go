@@ -31,7 +31,7 @@ func TestWhyOfEverySort(t *testing.T) {
 		// 8 V at 20 C and a place of 50 C: 8 x 284.5/254.5 = 8.94 V.
 		{"K1", []string{"relay K1 (Pump relay)", "surely in from: 8 V [stated]", "8.94", "not energized in off"}},
 		{"K1.86", []string{"terminal K1.86", "wire 205 from S1.IGN", "cold start, sure figures V"}},
-		{"M2", []string{"Drop of M2 in prime", "wire 203, 10 AWG: 8.5 A x", "fuses, contacts and bolted joints on the way"}},
+		{"M2", []string{"Drop of M2 in prime", "wire 203, 10 AWG: 8.5 A x", "the contact of K1: 8.5 A through it = 42.5 mV"}},
 		{"A1", []string{"Awake, hot soak", "IGN, asks 8 V", "Drop of A1.IGN"}},
 		{"M1", []string{"starter M1", "Drop of M1.B in crank", "surely in from: 8 V [solenoid-volts]"}},
 		{"E1", []string{"stud E1", "Volts at its terminals"}},
