@@ -91,3 +91,18 @@ func BenchmarkWriteText(b *testing.B) {
 		})
 	}
 }
+
+// Of a line of megabytes only what lies around the mark is laid out; it looks
+// as it would without.
+func TestVeryLongLine(t *testing.T) {
+	for _, side := range []int{100, 1_000_000} {
+		src := strings.Repeat("\u6cf5", side) + " MARK " + strings.Repeat("b", side)
+		out := strings.Split(written(t, Finding{At: spanOf(t, src, "MARK")}, src, 60), "\n")
+		require.LessOrEqual(t, columns(out[1]), 60)
+		shown, _, _ := strings.Cut(out[1], "MARK")
+		carets, _, _ := strings.Cut(out[2], "^")
+		require.Equal(t, columns(shown), columns(carets))
+		require.Contains(t, out[1], "| ...\u6cf5")
+		require.Contains(t, out[1], "b...")
+	}
+}

@@ -3,6 +3,7 @@ package diag
 import (
 	"bytes"
 	"strings"
+	"unicode/utf8"
 )
 
 // lineIndex finds the lines of a file without reading it again for each.
@@ -69,6 +70,7 @@ func marked(c []cell, s Span, start, length int) (i, j int) {
 // excerpt gives the source line as shown and the line of carets under it,
 // both at most width columns: of a longer line the part around the mark.
 func excerpt(text []byte, start int, s Span, width int) (shown, carets string) {
+	text, start = nearby(text, start, s.Off)
 	c := cells(text)
 	i, j := marked(c, s, start, len(text))
 	from, to := window(c, i, j, width)
@@ -91,6 +93,20 @@ func excerpt(text []byte, start int, s Span, width int) (shown, carets string) {
 		b.WriteString(cut)
 	}
 	return b.String(), strings.Repeat(" ", left) + strings.Repeat("^", max(mark, 1))
+}
+
+// nearby cuts a very long line down to what lies around a byte offset, far
+// more than is shown of it.
+func nearby(text []byte, start, off int) ([]byte, int) {
+	const side = 2 << 10
+	from, at := 0, off-start
+	if len(text) <= 2*side || at < 0 || at > len(text) {
+		return text, start
+	}
+	for from = max(0, at-side); from > 0 && from < at && !utf8.RuneStart(text[from]); {
+		from++
+	}
+	return text[from:min(len(text), at+side)], start + from
 }
 
 const cut = "..."

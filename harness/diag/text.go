@@ -160,27 +160,6 @@ func (p *printer) prose(label, text string, gutter int) {
 	}
 }
 
-// wrap breaks a text at its blanks into rows of at most width columns; a
-// longer word stands alone.
-func wrap(text string, width int) []string {
-	var rows []string
-	row, used := "", 0
-	for _, word := range strings.Fields(text) {
-		n := columns(word)
-		if row != "" && used+1+n > width {
-			rows = append(rows, row)
-			row, used = "", 0
-		}
-		if row != "" {
-			row += " "
-			used++
-		}
-		row += word
-		used += n
-	}
-	return append(rows, row)
-}
-
 const bold = "1"
 
 func severityColor(s Severity) string {

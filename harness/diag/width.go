@@ -2,6 +2,7 @@ package diag
 
 import (
 	"fmt"
+	"strings"
 	"unicode"
 	"unicode/utf8"
 )
@@ -84,6 +85,27 @@ func columns(s string) int {
 		n += runeWidth(r)
 	}
 	return n
+}
+
+// wrap breaks a text at its blanks into rows of at most width columns; a
+// longer word stands alone.
+func wrap(text string, width int) []string {
+	var rows []string
+	row, used := "", 0
+	for _, word := range strings.Fields(text) {
+		n := columns(word)
+		if row != "" && used+1+n > width {
+			rows = append(rows, row)
+			row, used = "", 0
+		}
+		if row != "" {
+			row += " "
+			used++
+		}
+		row += word
+		used += n
+	}
+	return append(rows, row)
 }
 
 func runeWidth(r rune) int {

@@ -30,7 +30,8 @@ type builder struct {
 	like       map[string]string // added steps that are like another
 	ghosts     map[string]bool   // names whose statement could not be read: their use is no second fault
 	unknown    map[string]*missing
-	unsaid     int // unknown names beyond what a report holds
+	details    map[string]int // how often a list of words was given
+	unsaid     int            // unknown names beyond what a report holds
 	placeSet   *nameSet
 	metalSet   *nameSet
 	circSet    *nameSet

@@ -1,6 +1,7 @@
 package model
 
 import (
+	"errors"
 	"math"
 	"strings"
 
@@ -36,6 +37,15 @@ func isUnit(word string) bool {
 	return false
 }
 
+// unitOf gives the unit that a word behind a number is, or is called elsewhere,
+// as the A of "10 amps"; "" where it is none.
+func unitOf(word string) string {
+	if isUnit(word) {
+		return word
+	}
+	return quantity.UnitCalled(word)
+}
+
 // isFigure reports whether the next item begins as a number does.
 func (c *cursor) isFigure() bool {
 	if !c.more() || c.peek().Quoted {
@@ -53,8 +63,10 @@ func digitsOnly(word string) bool {
 // is two, "9 ft 6 in" is four, "9ft 6in" is two.
 func (c *cursor) joined() (n int, text string) {
 	text, n = c.word(), 1
-	if digitsOnly(text) && isUnit(c.wordAt(1)) {
-		text, n = text+c.wordAt(1), 2
+	if digitsOnly(text) {
+		if unit := unitOf(c.wordAt(1)); unit != "" {
+			text, n = text+unit, 2
+		}
 	}
 	if !strings.HasSuffix(text, "ft") {
 		return n, text
@@ -93,7 +105,7 @@ func (b *builder) takeFigure(c *cursor) figure {
 			return figure{at: at, bad: true}
 		}
 		if err != nil {
-			b.say(unitRule, at, "%s", strings.TrimSuffix(err.Error(), "."))
+			b.sayUnread(err, at)
 			return figure{at: at, bad: true}
 		}
 	}
@@ -102,6 +114,15 @@ func (b *builder) takeFigure(c *cursor) figure {
 		f.Fix = &diag.Fix{Msg: "write " + text, Edits: []diag.Edit{{At: at, Text: text}}}
 	}
 	return figure{Quantity: q, at: at, plain: q.Unit == ""}
+}
+
+// sayUnread reports a figure that can't be read, with what was meant as a fix.
+func (b *builder) sayUnread(err error, at diag.Span) {
+	f := b.say(unitRule, at, "%s", strings.TrimSuffix(err.Error(), "."))
+	var why *quantity.Error
+	if errors.As(err, &why) && why.Suggest != "" && plainWord(why.Suggest) {
+		f.Fix = &diag.Fix{Msg: "write " + why.Suggest, Edits: []diag.Edit{{At: at, Text: why.Suggest}}}
+	}
 }
 
 // fits reports whether a figure may stand where the setting wants one.
@@ -125,7 +146,7 @@ func (b *builder) inRange(owner string, want part.Figure, got figure) bool {
 	if v < want.Min {
 		bound, limit = diag.AtLeast, want.Min
 	}
-	f.Values = []diag.Value{{Name: owner, Got: v, Limit: limit, Unit: want.Dim.String(), Bound: bound}}
+	f.Values = []diag.Value{{Name: owner, Got: v, Limit: limit, Unit: quantity.BaseUnit(want.Dim), Bound: bound}}
 	return false
 }
 

@@ -25,13 +25,21 @@ type form struct {
 	broken   bool // a mistake was reported: what is missing may be behind it
 }
 
+// maxOfLine is after how many mistakes the rest of a line is not read.
+const maxOfLine = 10
+
 // read takes all items that are left.
 func (b *builder) read(f *form, c *cursor) {
 	f.given = map[*part.Setting]diag.Span{}
 	if b.watch != nil {
 		b.watch(f)
 	}
-	for c.more() {
+	for before := len(b.found); c.more(); {
+		if said := len(b.found) - before; said >= maxOfLine {
+			f.broken = true
+			b.say(wordRule, c.peek().At, "%s has %d mistakes in one line: from here on it is not read", f.owner, said)
+			return
+		}
 		switch word := c.word(); {
 		case c.peek().Quoted:
 			b.readLabel(f, c.take())

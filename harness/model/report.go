@@ -53,11 +53,24 @@ func (b *builder) sayUnknownIn(whole func(near string) string, rule string, at d
 	}
 	f := b.say(rule, at, "%s", msg)
 	if len(expected) > 0 {
-		f.Detail = "Expected " + oneOf(expected) + "."
+		f.Detail = b.newDetail("Expected " + oneOf(expected) + ".")
 	}
 	if near != "" && plainWord(near) {
 		f.Fix = &diag.Fix{Msg: "write " + whole(near), Edits: []diag.Edit{{At: at, Text: whole(near)}}}
 	}
+}
+
+// newDetail gives a list of words for the first few findings that have it; it
+// helps nobody below every row of a table.
+func (b *builder) newDetail(text string) string {
+	const few = 3
+	if b.details == nil {
+		b.details = map[string]int{}
+	}
+	if b.details[text]++; b.details[text] > few {
+		return ""
+	}
+	return text
 }
 
 // plainWord reports whether a word can stand in a draft without quotes.

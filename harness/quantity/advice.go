@@ -149,6 +149,17 @@ var otherScale = map[string]string{
 	"km": "m", "yd": "ft", "cm2": "mm2", "mcm": "AWG", "kcmil": "AWG", "cmil": "mm2",
 }
 
+// UnitCalled gives the unit of the draft for what it is called elsewhere: A for
+// amps, AWG for gauge. It is "" for any other word, and for those of one letter
+// or of another meaning in a draft, such as pins.
+func UnitCalled(word string) string {
+	lower := strings.ToLower(word)
+	if len(lower) < 2 || otherNames[lower] == "way" {
+		return ""
+	}
+	return otherNames[lower]
+}
+
 // nearUnit finds the unit nearest to name; sameScale is false when the figure
 // would have to change too, or when no unit is near (then name is "").
 func nearUnit(name string) (near string, sameScale bool) {

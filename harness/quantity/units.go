@@ -104,6 +104,20 @@ func UnitsOf(d Dim) []string {
 	return names
 }
 
+// BaseUnit gives the unit in which values of d are held: A, V, ohm, W, Ah, m,
+// mm2, AWG, C, %, s, Hz; mm for a thread, "" for a bare number.
+func BaseUnit(d Dim) string {
+	if d == Thread {
+		return "mm"
+	}
+	for _, u := range units {
+		if u.dim == d && u.num == u.den && u.from >= 0 {
+			return u.name
+		}
+	}
+	return ""
+}
+
 // unitNamed finds a unit by its exact spelling: m and M differ.
 func unitNamed(name string) (unit, bool) {
 	for _, u := range units {
