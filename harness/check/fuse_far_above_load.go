@@ -5,6 +5,7 @@ import (
 
 	"legwork/gauge"
 	"legwork/harness/diag"
+	"legwork/harness/model"
 	"legwork/harness/quantity"
 	"legwork/harness/size"
 )
@@ -39,11 +40,13 @@ wire 2  F1.2  R1.1  4ft
 })
 
 func fuseFarAboveLoad(p *Pass) {
+	behind := p.thickened()
 	for _, f := range p.Sizes.Fuses {
-		if f.Chosen || f.RatedA <= farAboveLoad*f.LoadA {
+		wires := behind[fuseOf{f.Device, f.Index}]
+		if len(wires) == 0 || f.Chosen || f.RatedA <= farAboveLoad*f.LoadA {
 			continue
 		}
-		most, w, found := p.mostSaved(f)
+		most, w, found := p.mostSaved(wires)
 		if !found {
 			continue
 		}
@@ -58,13 +61,27 @@ func fuseFarAboveLoad(p *Pass) {
 	}
 }
 
-// mostSaved finds the wire that gains most by a smaller fuse.
-func (p *Pass) mostSaved(f size.Fuse) (most size.Smaller, wire size.Wire, found bool) {
+// fuseOf names one protective element of the model.
+type fuseOf struct {
+	device *model.Device
+	index  int
+}
+
+// thickened lists the wires whose size protection governs, by their fuse.
+func (p *Pass) thickened() map[fuseOf][]size.Wire {
+	list := map[fuseOf][]size.Wire{}
 	for _, w := range p.Sizes.Wires {
-		g := p.Sizes.Guards[w.Wire.ID]
-		if g.Fuse != f.Device || g.Index != f.Index || w.Governs != gauge.FloorProtection {
-			continue
+		if g := p.Sizes.Guards[w.Wire.ID]; g.Fuse != nil && w.Chosen && w.Governs == gauge.FloorProtection {
+			at := fuseOf{g.Fuse, g.Index}
+			list[at] = append(list[at], w)
 		}
+	}
+	return list
+}
+
+// mostSaved finds the wire that gains most by a smaller fuse.
+func (p *Pass) mostSaved(wires []size.Wire) (most size.Smaller, wire size.Wire, found bool) {
+	for _, w := range wires {
 		if s, ok := p.Sizes.Smaller(w.Wire, p.Profile); ok && s.Fewer > most.Fewer {
 			most, wire, found = s, w, true
 		}
