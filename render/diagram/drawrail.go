@@ -83,7 +83,7 @@ func (c *canvas) drawRails() {
 		c.tagOf(j, y)
 		for _, t := range at {
 			if !t.wire {
-				c.dots.Add(scene.Ring("dot", t.x, y, 0.8))
+				c.dots.Add(scene.Ring("dot", t.x, y, tapMM))
 			}
 		}
 		c.railWords(j, y, x2)

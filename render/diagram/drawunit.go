@@ -81,9 +81,9 @@ func (c *canvas) drawFragment(pins []*item) {
 	c.take(x2, y1, x2+waveDeep, y2)
 	c.take(x1, y1-0.1, x2, y1+0.1)
 	c.take(x1, y2-0.1, x2, y2+0.1)
-	for _, it := range pins {
+	for i, it := range pins {
 		c.drawPin(g, c.viewOf(it), it.pins[0])
-		c.nameUnitPin(it, v.y)
+		c.nameUnitPin(it, v.y, outer{i == 0, i == len(pins)-1})
 	}
 	dashed(dev, g)
 	c.symbols.Add(g)
@@ -101,16 +101,29 @@ func wave(x, y1, y2 float64) []float64 {
 	return out
 }
 
+// outer says at which sides of its fragment a pin is the last one.
+type outer struct{ left, right bool }
+
 // nameUnitPin writes name and role of a unit's terminal inside the outline.
-func (c *canvas) nameUnitPin(it *item, mid float64) {
+func (c *canvas) nameUnitPin(it *item, mid float64, at outer) {
 	q := it.pins[0]
 	x := it.cols[0].track().x
 	word := name(q.term.Name)
 	if room := c.g.pitch - 1.5; word.width() > room {
 		word = fitted(strong(q.term.Name), room)
 	}
-	room := min(c.g.pitch-1.2, 2*c.unitReach()-1.2)
+	limit := c.unitReach() - waveDeep - 0.4 // from a pin to the edge beside it
+	room := c.g.pitch - 0.8
+	if at.left && at.right {
+		room = min(room, 2*limit)
+	}
 	role := fitted(small(c.underPin(it, room)), room)
+	under := x
+	if over := role.width()/2 - limit; over > 0 && at.left {
+		under += over
+	} else if over > 0 && at.right {
+		under -= over
+	}
 	y, step := mid-unitHalf*module+4.3, 3.0
 	if !q.up() {
 		y, step = mid+unitHalf*module-1.9, -3.7
@@ -118,7 +131,7 @@ func (c *canvas) nameUnitPin(it *item, mid float64) {
 	g := scene.G("pin")
 	g.Data = []scene.Attr{{Name: "pin", Value: shown(q.term)}}
 	c.put(g, word, x, y, scene.Middle)
-	c.put(g, role, x, y+step, scene.Middle)
+	c.put(g, role, under, y+step, scene.Middle)
 	c.labels.Add(g)
 }
 

@@ -147,6 +147,9 @@ func (c *canvas) haloEnds(s *strand) (ends [2]float64) {
 func (c *canvas) endDot(s *strand, t tip, x, y, width float64) {
 	if t.joint != nil || t.bar != nil {
 		r := 0.55 + 0.35*width
+		if t.joint != nil && t.joint.kind == railJoint {
+			r = max(r, tapMM)
+		}
 		c.dots.Add(scene.Ring("dot", x, y, r))
 		c.take(x-r, y-r, x+r, y+r)
 	}

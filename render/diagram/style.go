@@ -16,7 +16,8 @@ const (
 	haloMM   = 1.4  // white beside a wire that crosses a bar, both sides together
 	railMM   = 1.4
 	barMM    = 0.7
-	labelGap = 1.0 // from the edge of a wire to its label
+	tapMM    = 1.15 // least dot on a rail: seen beside its width
+	labelGap = 1.0  // from the edge of a wire to its label
 )
 
 const (
