@@ -7,6 +7,7 @@ import (
 	"legwork/harness/diag"
 	"legwork/harness/part"
 	"legwork/harness/size"
+	"legwork/harness/solve"
 )
 
 // What margins are about.
@@ -16,6 +17,7 @@ const (
 	MarginProtection = gauge.FloorProtection
 	MarginFuse       = "fuse load"
 	MarginPull       = "pull-in"
+	MarginHold       = "hold"
 )
 
 // Margin is the check of one sort that passes, or fails, most narrowly.
@@ -41,7 +43,7 @@ func (r *Result) Margins() []Margin {
 		return nil
 	}
 	var list []Margin
-	for _, all := range [][]Margin{r.dropMargins(), r.wireMargins(MarginAmpacity), r.wireMargins(MarginProtection), r.fuseMargins(), r.pullMargins()} {
+	for _, all := range [][]Margin{r.dropMargins(), r.wireMargins(MarginAmpacity), r.wireMargins(MarginProtection), r.fuseMargins(), r.pullMargins(), r.holdMargins()} {
 		if tight, ok := narrowest(all); ok {
 			list = append(list, tight)
 		}
@@ -49,8 +51,15 @@ func (r *Result) Margins() []Margin {
 	return list
 }
 
+// idle is the part of a limit that is left where next to nothing flows: such a
+// case says nothing of how near the limits a harness comes.
+const idle = 0.99
+
 func narrowest(all []Margin) (tight Margin, ok bool) {
 	for _, m := range all {
+		if m.left() > idle {
+			continue
+		}
 		if !ok || m.left() < tight.left() {
 			tight, ok = m, true
 		}
@@ -104,23 +113,50 @@ func (r *Result) fuseMargins() []Margin {
 	return all
 }
 
-// pullMargins looks at the coils that have to pull in while the starter turns.
+// pullMargins looks at the coils that have to pull in: relays while the
+// starter turns, starters' solenoids at the moment they close.
 func (r *Result) pullMargins() []Margin {
 	var all []Margin
+	for _, x := range r.Sizes.Pulls {
+		all = append(all, atLeastV(MarginPull, x.Device.Name, x.Step.Name, x.Volts, x.LeastV))
+	}
+	r.eachCoil(func(name, step string, relay solve.RelayState, kind part.StateKind) {
+		if kind == part.RelayState && !relay.Held && relay.InAboveV > 0 {
+			all = append(all, atLeastV(MarginPull, name, step, relay.PullV, relay.InAboveV))
+		}
+	})
+	return all
+}
+
+// holdMargins looks at the coils that are in as the starter begins to turn,
+// and have to hold.
+func (r *Result) holdMargins() []Margin {
+	var all []Margin
+	r.eachCoil(func(name, step string, relay solve.RelayState, _ part.StateKind) {
+		if relay.Held && relay.ReleaseV > 0 {
+			all = append(all, atLeastV(MarginHold, name, step, relay.Volts, relay.ReleaseV))
+		}
+	})
+	return all
+}
+
+// eachCoil goes through the coils that are meant to be energized while the
+// starter turns.
+func (r *Result) eachCoil(do func(name, step string, relay solve.RelayState, kind part.StateKind)) {
 	for _, s := range r.Sizes.Hot.States {
 		if s.Skipped != "" || s.Step.Engine != part.Turning {
 			continue
 		}
 		for i, relay := range s.Relay {
-			if relay.Asked && relay.InAboveV > 0 {
-				all = append(all, Margin{
-					Check: MarginPull, Name: r.Sizes.Hot.Relays[i].Device.Name, Step: s.Step.Name,
-					Value: diag.Value{Got: relay.Volts, Limit: relay.InAboveV, Unit: "V", Bound: diag.AtLeast},
-				})
+			if x := r.Sizes.Hot.Relays[i]; relay.Asked {
+				do(x.Device.Name, s.Step.Name, relay, x.Kind)
 			}
 		}
 	}
-	return all
+}
+
+func atLeastV(check, name, step string, got, limit float64) Margin {
+	return Margin{Check: check, Name: name, Step: step, Value: diag.Value{Got: got, Limit: limit, Unit: "V", Bound: diag.AtLeast}}
 }
 
 // NotLookedAt lists what no check of this version covers, so that silence

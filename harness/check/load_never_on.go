@@ -41,10 +41,10 @@ wire 3  S1.2  P1.1  4ft
 })
 
 func loadNeverOn(p *Pass) {
-	r := p.reach()
+	r, starved := p.reach(), p.starved()
 	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
 		plus, minus := pinOf(d, w.Plus), pinOf(d, w.Minus)
-		if w.Amps <= 0 || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
+		if w.Amps <= 0 || starved[d] || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
 			return // told of by other rules
 		}
 		most := 0.0
