@@ -1,0 +1,59 @@
+package diagram
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"legwork/harness/model"
+	"legwork/render/scene"
+)
+
+// wireNode draws the conductor through the points x, y, x, y ...: something
+// wide to point at, halo, casing, insulation, tracer.
+func (c *canvas) wireNode(w *model.Wire, p []float64, cutHalo [2]float64) *scene.Node {
+	k, _ := strokeOf(c.p.areaOf(w))
+	n := fmt.Sprint(k)
+	g := scene.G("wire")
+	g.ID = c.id("w-", w.Number)
+	data := c.p.wireData(w)
+	g.Title = "wire " + w.Number + ": " + shown(w.From) + " to " + shown(w.To)
+	if data != "" {
+		g.Title += ", " + data
+	}
+	g.Data = []scene.Attr{{Name: "wire", Value: w.Number}, {Name: "from", Value: shown(w.From)}, {Name: "to", Value: shown(w.To)}}
+	if s, ok := c.p.sizeOf(w); ok {
+		g.Data = append(g.Data, scene.Attr{Name: "size", Value: s.name})
+	}
+	g.Data = append(g.Data, scene.Attr{Name: "color", Value: colorText(w.Color)})
+	dash, paint := wireDash(w), paintOf(w.Color.Base)
+	if w.Drain {
+		paint = paintOf("") // bare metal
+	}
+	g.Add(scene.Line("hit", p...), scene.Line("halo h"+n, haloOf(p, cutHalo)...), scene.Line("case k"+n+dash, p...), scene.Line("ins w"+n+" c"+paint+dash, p...))
+	if w.Color.Tracer != "" && !w.Drain {
+		g.Add(scene.Line("tr r"+n+" c"+paintOf(w.Color.Tracer)+dash, p...))
+	}
+	return g
+}
+
+// haloOf is the way of a wire without its two ends, where they are upright.
+func haloOf(p []float64, cut [2]float64) []float64 {
+	h := slices.Clone(p)
+	k := len(p) - 2
+	if p[0] == p[2] {
+		h[1] += math.Copysign(cut[0], p[3]-p[1])
+	}
+	if p[k] == p[k-2] {
+		h[k+1] += math.Copysign(cut[1], p[k-1]-p[k+1])
+	}
+	return h
+}
+
+// paintOf gives the paint class of a color letter; what has none is drawn gray.
+func paintOf(letters string) string {
+	if _, ok := colorPaint[letters]; ok {
+		return letters
+	}
+	return "GY"
+}
