@@ -30,7 +30,8 @@ var _ = define(Kind{
 	Others: []Symbol{{
 		Name: "led", Half: 4, Columns: 1, Row: LoadRow, Pins: upDown("1", "2", 4), Body: Box{X1: -2, Y1: -2, X2: 3.4, Y2: 2},
 		Strokes: append(leads(4, 1.6), line(-1.6, -1.6, 1.6, -1.6), line(-1.6, -1.6, 0, 1.6), line(1.6, -1.6, 0, 1.6), line(-1.6, 1.6, 1.6, 1.6),
-			line(1.8, 0.2, 3.2, -1.2), line(2.2, 1.2, 3.4, 0)),
+			line(1.8, 0.2, 3.2, -1.2), line(2.2, 1.2, 3.4, 0),
+			fill(3.2, -1.2, 2.55, -0.95, 2.95, -0.55), fill(3.4, 0, 2.75, 0.25, 3.15, 0.65)),
 	}},
 	Assumes: usual(usualLampA, "usual-lamp"),
 	Draws: func(d *Device) []Draw {

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"legwork/harness/diag"
 	"legwork/harness/draft"
 	"legwork/harness/model"
 	"legwork/render/diagram"
@@ -20,7 +21,7 @@ battery G1 existing grounds-to frame
 fuse F1 15A existing
 fuse F2 20A
 switch S1 existing closed when running
-lamp P1 21W sort led existing grounds-to frame
+lamp P1 21W led existing grounds-to frame
 lamp P2 21W grounds-to frame option winch
 lamp P3 21W grounds-to frame option beacon
 cap X9
@@ -53,7 +54,10 @@ cable 300 20AWG shielded twisted
 func buildWith(t *testing.T, src string, with ...string) *model.Model {
 	t.Helper()
 	f, _ := draft.Parse("old.draft", []byte(src))
-	m, _ := model.BuildWith(f, model.Setup{With: with})
+	m, found := model.BuildWith(f, model.Setup{With: with})
+	for _, x := range found {
+		require.Less(t, x.Severity, diag.Fault, x.Msg)
+	}
 	require.NotNil(t, m)
 	return m
 }
@@ -138,4 +142,26 @@ func TestEndsCavitiesAndCables(t *testing.T) {
 	}
 	require.Equal(t, 1, ties, "one drain")
 	require.NotZero(t, cores)
+}
+
+// Spare cavities are named where their plug is drawn; a cavity with a wire on
+// one side is none.
+func TestSpareCavitiesAreNamed(t *testing.T) {
+	const src = `draft 1
+metal frame
+battery G1 grounds-to frame
+fuse F1 10A
+connector X1 8way
+  half loom pins
+  half bed sockets
+  spare loom.3 loom.4 bed.3 bed.4 loom.7 bed.7 loom.2
+lamp P1 grounds-to frame
+wire 1 G1.+ F1.1
+wire 2 F1.2 X1.loom.1
+wire 3 X1.bed.1 P1.1
+wire 4 X1.bed.2 open
+`
+	text := words(draw(t, buildWith(t, src)))
+	require.Contains(t, text, "Spare cavities\nX1\n3-4, 7\n")
+	require.NotContains(t, words(draw(t, build(t, "l", source(t, "least.draft")))), "Spare")
 }

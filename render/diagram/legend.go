@@ -81,6 +81,16 @@ func (c *canvas) drawRailList() {
 		yy := y + 0.1 + indexRow*float64(n+1)
 		c.legend.Add(scene.Words(tag.class(), railsX, yy, scene.Start, tag.text), scene.Words(about.class(), railsX+wide+1.5, yy, scene.Start, about.text))
 	}
+	_, bottom := c.p.paper.legendBox()
+	from := 0
+	if len(used) > 0 {
+		from = len(used) + 1
+		if from < 8 {
+			from++ // a free row between
+		}
+	}
+	rows := int(math.Floor((bottom - y) / indexRow))
+	c.drawSpares(y+0.1+indexRow*float64(from), rows-from+1)
 }
 
 // drawIndex lists the devices of the sheet with their paths, in columns.
