@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"legwork/gauge"
@@ -62,6 +63,11 @@ func (d *Draft) check(ctx context.Context, m *model.Model, p gauge.Profile) (r *
 		r.Skipped = skipAll("the draft has mistakes; mend them first")
 		return r, nil
 	}
+	if f, empty := nothing(m); empty {
+		r.Findings = append(slices.Clip(d.Findings), f)
+		r.Skipped = skipAll("the draft has no device and no wire")
+		return r, nil
+	}
 	r.Routes = route.Measure(m)
 	if r.Sizes, err = size.Choose(ctx, m, r.Routes, p); err != nil {
 		return nil, err
@@ -77,7 +83,7 @@ func (d *Draft) check(ctx context.Context, m *model.Model, p gauge.Profile) (r *
 	all := append(diag.List{}, d.Findings...)
 	all = append(all, r.Routes.Findings...)
 	all = append(all, r.Sizes.Findings...)
-	all = append(all, found...)
+	all = append(all, noSource(m, found)...)
 	r.Findings, r.Accepted = check.Settle(m, all, skipped)
 	r.Skipped = skipped
 	r.Ran = ran(skipped)

@@ -88,7 +88,11 @@ func build(file *draft.File, found diag.List, setup model.Setup, included []*dra
 	m, more := model.BuildWith(file, setup)
 	found = append(found, more...)
 	found.Sort()
-	return &Draft{Name: file.Name, File: file, Included: included, Model: m, Findings: found, setup: setup}
+	var unread error
+	if why := draft.Unreadable(file.Src); why != "" {
+		unread = fmt.Errorf("reading %s: %w", file.Name, errors.New(why))
+	}
+	return &Draft{Name: file.Name, Err: unread, File: file, Included: included, Model: m, Findings: found, setup: setup}
 }
 
 // Read gives the bytes of a draft that is a regular file of MaxDraftBytes at

@@ -9,7 +9,7 @@ var wordsMistakes = []mistake{
 	{"markdown", "| 9 | F1.2 | K1.30 |", []answer{{1, 1, "draft-syntax", "this looks like a row of a spreadsheet: part its cells by blanks, not"}}},
 	{"yaml", "- wire: 9", []answer{{1, 1, "draft-word", "a line begins with what it is: write wire before the number -"}, {1, 7, "draft-syntax", "a setting is written without \":\": its word, a blank, its figure"}}},
 	{"json", "{\"wire\": 9}", []answer{{1, 1, "draft-syntax", "\"{\" has no use here: what belongs to a line is indented below it"}, {1, 8, "draft-syntax", "a setting is written without \":\": its word, a blank, its figure"}}},
-	{"xml", "<wire id=\"9\"/>", []answer{{1, 1, "draft-syntax", "\"<\" has no use here: write the figure alone"}, {1, 9, "draft-syntax", "a setting is written without \"=\": its word, a blank, its figure"}, {1, 13, "draft-syntax", "a blank is expected before \"/\""}, {1, 14, "draft-syntax", "\">\" has no use here: write the figure alone"}}},
+	{"xml", "<wire id=\"9\"/>", []answer{{1, 1, "draft-syntax", "this looks like a line of a web page: a draft is plain text"}}},
 	{"equals", "fuse F9 rating=10A at=bay", []answer{{1, 15, "draft-syntax", "a setting is written without \"=\": its word, a blank, its figure"}, {1, 22, "draft-syntax", "a setting is written without \"=\": its word, a blank, its figure"}}},
 	{"shell", "$ legwork check truck.draft", []answer{{1, 1, "draft-syntax", "\"$\" cannot stand in a word: put a name that has it in quotes"}}},
 	{"old style end", "wire 9 F1:2 K1:30", []answer{{1, 10, "draft-syntax", "a terminal is written with a period: F1.2"}, {1, 15, "draft-syntax", "a terminal is written with a period: K1.30"}}},

@@ -13,6 +13,7 @@ import (
 type checkCmd struct {
 	Draft   string `arg:"" help:"The draft, or - for standard input."`
 	Format  string `enum:"text,json" default:"text" help:"How to print: text or json."`
+	All     bool   `help:"Print every finding; otherwise at most 20 of one rule and 100 in all, the worst of them. Json has all."`
 	Guesses bool   `help:"Print every guess, and how far each can move before a wire, a fuse or a verdict changes."`
 	FailAt  string `enum:"note,warning,fault,danger" default:"fault" help:"Least severity that makes the exit code 1: note, warning, fault or danger."`
 	judging
@@ -43,7 +44,7 @@ func (c *checkCmd) Run(ctx context.Context, s streams) error {
 		report.Leeways = harness.LeewayLines(moved)
 		err = writeJSON(s.out, report)
 	} else {
-		err = writeReport(s, r, pass, c.Guesses, moved)
+		err = writeReport(s, r, shown{pass: pass, all: c.All, guesses: c.Guesses, moved: moved})
 	}
 	if err == nil && !pass {
 		err = errFindings
@@ -85,7 +86,5 @@ func sound(ctx context.Context, s streams, path string, by judging) (*harness.Re
 	if err != nil || r.Sizes != nil {
 		return r, err
 	}
-	look := lookOf(s.err)
-	err = diag.WriteText(s.err, r.Findings, diag.TextOptions{Source: r.Draft.Source, Color: look.color, Width: look.width})
-	return nil, errors.Join(err, errFindings)
+	return nil, errors.Join(writeFindings(s.err, r.Findings, r.Draft.Source, false), errFindings)
 }

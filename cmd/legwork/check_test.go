@@ -140,7 +140,7 @@ func TestAllMistakesAtOnce(t *testing.T) {
 		fmt.Fprintf(&b, "wire %d G1.+ Nosuch%d.1\n", i+1, i)
 	}
 	put(t, "many.draft", b.String())
-	got := legwork(t, "check", "many.draft")
+	got := legwork(t, "check", "many.draft", "--all")
 	require.Equal(t, exitFindings, got.code)
 	for i := range 30 {
 		require.Contains(t, got.out, fmt.Sprintf("many.draft:%d:", i+3))

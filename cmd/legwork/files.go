@@ -24,7 +24,14 @@ func load(s streams, path string) (*harness.Draft, error) {
 		if err != nil {
 			return nil, errUsage{fmt.Errorf("reading standard input: %w", err)}
 		}
-		return harness.Parse("(standard input)", src), nil
+		d := harness.Parse("(standard input)", src)
+		if d.Err != nil {
+			return nil, errUsage{fmt.Errorf("can't read standard input: %w", errors.Unwrap(d.Err))}
+		}
+		return d, nil
+	}
+	if strings.TrimSpace(path) == "" {
+		return nil, errUsage{errors.New("no draft is named: name a file, or - for standard input")}
 	}
 	d, err := loadFile(path)
 	if err != nil {

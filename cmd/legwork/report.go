@@ -23,11 +23,18 @@ import (
 	"legwork/harness/model"
 )
 
+// shown is what of a check is printed.
+type shown struct {
+	pass    bool
+	all     bool // every finding
+	guesses bool // every guess
+	moved   []harness.Leeway
+}
+
 // writeReport prints the outcome of a check: findings first, then one screen
 // of what was done, how near the limits it came, and what it rests on.
-func writeReport(s streams, r *harness.Result, pass, allGuesses bool, moved []harness.Leeway) error {
-	l := lookOf(s.out)
-	if err := diag.WriteText(s.out, r.Findings, diag.TextOptions{Source: r.Draft.Source, Color: l.color, Width: l.width}); err != nil {
+func writeReport(s streams, r *harness.Result, o shown) error {
+	if err := writeFindings(s.out, r.Findings, r.Draft.Source, o.all); err != nil {
 		return err
 	}
 	p := newPrinter(s.out)
@@ -38,13 +45,13 @@ func writeReport(s streams, r *harness.Result, pass, allGuesses bool, moved []ha
 	p.margins(r.Margins())
 	p.accepted(r.Accepted)
 	if r.Sizes != nil {
-		p.guesses(r.Model.Guesses, allGuesses)
-		p.leeways(moved)
+		p.guesses(r.Model.Guesses, o.guesses)
+		p.leeways(o.moved)
 		p.skipped(r.Skipped)
 		p.line("")
 		p.wrapped("Not looked at: ", "  ", strings.Join(harness.NotLookedAt(), "; "))
 	}
-	p.verdict(r, pass)
+	p.verdict(r, o.pass)
 	return p.err
 }
 
@@ -55,7 +62,7 @@ func (p *printer) head(r *harness.Result) {
 	}
 	p.wrapped("", "  ", title)
 	if r.Sizes == nil {
-		p.wrapped("  ", "  ", "Nothing was worked out and no rule ran: the draft has mistakes; mend them first.")
+		p.wrapped("  ", "  ", "Nothing was worked out and no rule ran: "+r.Skipped[0].Reason+".")
 		return
 	}
 	ran := fmt.Sprintf("all %s ran", count(r.Ran, "rule"))

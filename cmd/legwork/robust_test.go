@@ -8,6 +8,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"legwork/harness/draft"
 )
 
 // survives runs what a draft can be put through. Whatever it holds, the
@@ -16,6 +18,10 @@ import (
 func survives(t *testing.T, text string) {
 	t.Helper()
 	got := legworkIn(t, text, "check", "-", "--format", "json")
+	if draft.Unreadable([]byte(text)) != "" {
+		require.Equal(t, exitUsage, got.code, got.err)
+		return
+	}
 	require.LessOrEqual(t, got.code, exitFindings, got.err)
 	require.True(t, json.Valid([]byte(got.out)))
 	for _, args := range []string{"check -", "list - cut", "list - spools", "list - pins --format csv", "list - volts --format json", "draw - schematic", "tidy -"} {

@@ -15,6 +15,7 @@ const plainWidth = 100
 type look struct {
 	color bool
 	width int
+	known bool // somebody said how wide it is
 }
 
 // lookOf asks the terminal behind a stream, if there is one.
@@ -36,10 +37,10 @@ func lookOf(w io.Writer) look {
 func lookFor(env func(string) string, terminal bool, columns int) look {
 	l := look{width: plainWidth}
 	if n, err := strconv.Atoi(env("COLUMNS")); err == nil && n > 0 {
-		l.width = n
+		l.width, l.known = n, true
 	}
 	if columns > 0 {
-		l.width = columns
+		l.width, l.known = columns, true
 	}
 	l.color = terminal && env("NO_COLOR") == "" && env("TERM") != "dumb"
 	return l

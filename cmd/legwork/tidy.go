@@ -47,8 +47,7 @@ func (c *tidyCmd) Run(s streams) error {
 // are any.
 func (c *tidyCmd) warn(s streams, f *draft.File, source func(string) []byte) error {
 	_, found := draft.Parse(f.Name, f.Src)
-	look := lookOf(s.err)
-	err := diag.WriteText(s.err, found, diag.TextOptions{Source: source, Color: look.color, Width: look.width})
+	err := writeFindings(s.err, found, source, true)
 	if err == nil && found.Worst() >= diag.Fault {
 		err = errFindings
 	}
