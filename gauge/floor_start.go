@@ -6,6 +6,11 @@ import "fmt"
 // (source crank-attempt).
 const CrankAttemptS = 10.0
 
+// StrapShare is the least copper of a starter's way back over that of its
+// cable: half, less what the strandings of one gauge differ by (source
+// engine-strap).
+const StrapShare = 0.45
+
 // start: a current of seconds brings the copper no higher than its insulation
 // stands for ever, with no heat lost on the way.
 func (j *Judgement) start() {

@@ -16,6 +16,7 @@ var profileSources = []Source{
 	{"drop-owner", "Owner's target for an accessory: 2 % of system volts", read, Low, "hints only"},
 	{"insulation-zones", "Truck body-builder guide: insulation of 105 C in the cabin, 150 C in the engine bay", read, High, ""},
 	{"insulation-cross-linked", "Cross-linked vehicle wire of 125 C in the engine bay", practice, Medium, ""},
+	{"engine-strap", "Service texts on grounding: the strap of the engine is sized like the starter cable", practice, Medium, "half its copper is taken for the least"},
 	{"starter-stud", "Service bulletin on starting circuits: battery to starter stud at most 0.4 V in a 15 s crank", read, High, ""},
 	{"drain-35", "Trade article on key-off drain: 35 mA good, 50 mA the usual limit", read, Medium, ""},
 	{"drain-small", "Manual of a small off-road vehicle: at most 10 mA", read, High, ""},

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"legwork/harness/model"
-	"legwork/harness/part"
 )
 
 // What the unfused way on from a terminal comes to.
@@ -15,6 +14,7 @@ const (
 	toUse leading = 1 << iota // something that uses current, or senses
 	toFuse
 	toMachine // a starter, an alternator, another battery
+	toStarter
 )
 
 // starterShare is the share of a starter's current from which a wire counts
@@ -47,6 +47,7 @@ func (p *Pass) openCircuit() *openCircuit {
 		distM: make([]float64, n), leads: make([]leading, n), parent: make([]int, n), next: make([][]openWay, n),
 		by: make([]*model.Wire, n), root: make([]int, n),
 	}
+	turns := slices.ContainsFunc(states(p.Sizes.Hot), p.turning)
 	for _, w := range p.Sizes.Wires {
 		id := w.Wire.ID
 		o.wire[id] = math.IsInf(p.Sizes.Guards[id].RatedA, 1)
@@ -64,7 +65,25 @@ func (p *Pass) openCircuit() *openCircuit {
 		o.joinInside(d)
 	}
 	o.measure(p.Model)
+	if !turns { // its cables show by where they lead
+		for _, w := range p.Model.Wires {
+			o.starter[w.ID] = o.wire[w.ID] && o.leads[o.farEnd(w).ID]&toStarter != 0
+		}
+		o.shorten()
+		o.measure(p.Model)
+	}
 	return o
+}
+
+// shorten takes the length from the cables of starters.
+func (o *openCircuit) shorten() {
+	for _, list := range o.next {
+		for i := range list {
+			if w := list[i].wire; w != nil && o.starter[w.ID] {
+				list[i].lengthM = 0
+			}
+		}
+	}
 }
 
 func (o *openCircuit) join(a, b *model.Terminal, w openWay, oneWay bool) {
@@ -148,7 +167,9 @@ func own(t *model.Terminal) leading {
 	switch {
 	case protects(t):
 		return toFuse
-	case isSupply(t) || takesStart(t):
+	case takesStart(t):
+		return toMachine | toStarter
+	case isSupply(t):
 		return toMachine
 	case t.Device.Kind.Joins || passesOn(t):
 		return 0
@@ -163,7 +184,7 @@ func (p *Pass) starterCable(w *model.Wire) bool {
 		return true
 	}
 	for _, s := range states(p.Sizes.Hot) {
-		if s.Step.Engine == part.Turning && p.starterA(s) > 0 && math.Abs(s.WireA[w.ID]) >= starterShare*p.starterA(s) {
+		if p.turning(s) && math.Abs(s.WireA[w.ID]) >= starterShare*p.starterA(s) {
 			return true
 		}
 	}

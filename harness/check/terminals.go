@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"legwork/harness/model"
+	"legwork/harness/part"
 	"legwork/harness/solve"
 )
 
@@ -80,6 +81,14 @@ func (p *Pass) starterA(s *solve.State) float64 {
 		sum += math.Abs(s.DrawA.Of(b.device, b.index))
 	}
 	return sum
+}
+
+// turning reports whether the starters draw their current in a step, and not
+// what leaks through one that stays out.
+func (p *Pass) turning(s *solve.State) bool {
+	asked := 0.0
+	p.eachStarter(func(b behind) { asked += b.device.Draws()[b.index].Amps })
+	return s.Step.Engine == part.Turning && asked > 0 && p.starterA(s) >= onShare*asked
 }
 
 // lengthTo is a terminal with the length of a way to it.
