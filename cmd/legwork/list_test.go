@@ -45,11 +45,18 @@ func TestVoltsSheetAgreesWithTheReport(t *testing.T) {
 	for _, name := range faultless {
 		r := readJSON[reportJSON](t, "check", name, "--format", "json")
 		sheet := readJSON[tableJSON](t, "list", name, "volts", "--format", "json")
-		require.Len(t, sheet.Columns, 1+len(r.Steps))
+		columns := map[string]bool{}
+		for _, c := range sheet.Columns {
+			columns[c.Key] = true
+		}
 		compared := 0
 		for _, row := range sheet.Rows {
 			terminal := row["terminal"].(string)
 			for _, st := range r.Steps {
+				if !columns[st.Name] {
+					require.Contains(t, strings.Join(sheet.Notes, " "), st.Name+" as ", name)
+					continue
+				}
 				volts, known := st.Terminals[terminal]
 				require.True(t, known, terminal)
 				if volts == nil {
@@ -61,7 +68,7 @@ func TestVoltsSheetAgreesWithTheReport(t *testing.T) {
 				compared++
 			}
 		}
-		require.Greater(t, compared, 50, name)
+		require.Greater(t, compared, 20, name)
 	}
 }
 
