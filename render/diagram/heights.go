@@ -32,7 +32,7 @@ type gapRoom struct {
 const (
 	linkRoom = 4.5  // a thin line alone
 	stubRoom = 17.5 // a stub with its box
-	mostGap  = 42.0
+	mostGap  = 60.0
 )
 
 // labelRooms are the heights that a wire with its two-line label may get,
