@@ -41,7 +41,7 @@ wire 2  F1.2  R1.1  14AWG  4ft
 func fuseHeavilyLoaded(p *Pass) {
 	for _, f := range p.Sizes.Fuses {
 		limit := p.Profile.LoadOfFuse * f.RatedA
-		if f.RatedA <= 0 || f.LoadA <= limit {
+		if f.RatedA <= 0 || f.LoadA <= limit*(1+rounding) {
 			continue
 		}
 		out := diag.Finding{
@@ -57,6 +57,9 @@ func fuseHeavilyLoaded(p *Pass) {
 		p.Report(out)
 	}
 }
+
+// rounding is what the solving of currents may add: 80 A on 100 A is 80 %.
+const rounding = 1e-6
 
 // unknown is the share of a fuse's current from which it counts that no load
 // behind the fuse takes it.

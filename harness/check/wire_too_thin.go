@@ -5,6 +5,7 @@ import (
 
 	"legwork/gauge"
 	"legwork/harness/diag"
+	"legwork/harness/model"
 	"legwork/harness/size"
 )
 
@@ -16,7 +17,7 @@ var _ = define(Rule{
 		"Common practice stops at 20 AWG in a dry bundle and at 18 AWG where it is wet or where the wire runs alone.",
 	Equation: "size >= 20 AWG dry in a bundle, 18 AWG wet or alone",
 	Figures:  []string{"smallest-wire"},
-	Misses:   "Wire in a moving part (door, lid, steering) wants fine strands and more copper. Cores of a cable are not judged: the jacket carries them.",
+	Misses:   "Wire in a moving part (door, lid, steering) wants fine strands and more copper. Cores of a cable are not judged: the jacket carries them. Leads are not either: they are as the maker of their device made them.",
 	Needs:    States,
 	Bad: `place   dash  30C
 place   door  30C
@@ -38,8 +39,8 @@ wire 2  F1.2  P1.1  20AWG
 `,
 	Run: func(p *Pass) {
 		p.failing(gauge.FloorMechanical, func(w size.Wire, l gauge.Limit) {
-			if w.Wire.Cable != nil {
-				return // the jacket carries it
+			if w.Wire.Cable != nil || w.Wire.Role == model.Lead {
+				return // the jacket carries it, or the device's maker answers for it
 			}
 			p.Report(diag.Finding{
 				At:     sizeSpan(w),

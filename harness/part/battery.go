@@ -52,7 +52,7 @@ func stampBattery(d *Device, s *Stamper) {
 	k, r := d.Num("volts")/12, batterySeriesOhm(d, s.Corner)
 	charge := gauge.RestEMF * k
 	if d.ChargeV > 0 {
-		charge = d.ChargeV - gauge.ChargeCurrentA*r
+		charge = d.ChargeV*k/d.scale() - gauge.ChargeCurrentA*r // its share of the volts, where batteries stand in series
 	}
 	source := func(emf float64, ok func(Step) bool) {
 		if set := s.Where(ok); set != NoSteps {

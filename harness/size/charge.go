@@ -105,7 +105,9 @@ func wayOf(e *edge, h *solve.History) (w chargeWay, ok bool) {
 	switch e.sort {
 	case wireEdge, fuseEdge:
 	case contactEdge:
-		w.ohm = contactOhm(e.device.Switches()[e.index])
+		if c := e.device.Switches()[e.index]; c.CoilA != "" {
+			w.ohm = contactOhm(c) // that of a switch is too unsure to judge by
+		}
 		return w, closedRunning(e, h)
 	case fixedEdge:
 		p := e.device.Passes()[e.index]

@@ -41,9 +41,14 @@ func (k *charging) network(cells []chargeCell, wireOhm func(*model.Wire) float64
 		n.oneWay = append(n.oneWay, w.oneWay)
 		reach.join(w.a, w.b)
 	}
-	for _, c := range cells {
+	stacked := k.stacked(cells, reach)
+	for i, c := range cells {
 		a, b := k.point[c.plus.ID], k.point[c.minus.ID]
-		n.add(a, b, resistance(c.ohm))
+		ohm := c.ohm
+		if stacked[i] { // what a battery has inside is no loss of the way to the next one
+			ohm = 0
+		}
+		n.add(a, b, resistance(ohm))
 		reach.join(a, b)
 	}
 	for _, s := range k.machines {
@@ -56,6 +61,22 @@ func (k *charging) network(cells []chargeCell, wireOhm func(*model.Wire) float64
 	}
 	n.solver = circuit.NewSolver(n.net)
 	return n
+}
+
+// stacked tells which batteries stand in series with others: no way without a
+// battery leads from both posts to one machine.
+func (k *charging) stacked(cells []chargeCell, ways union) []bool {
+	list := make([]bool, len(cells))
+	for i, c := range cells {
+		plus, minus := ways.find(k.point[c.plus.ID]), ways.find(k.point[c.minus.ID])
+		list[i] = true
+		for _, s := range k.machines {
+			if ways.find(s.plus) == plus && ways.find(s.minus) == minus {
+				list[i] = false
+			}
+		}
+	}
+	return list
 }
 
 func resistance(ohm float64) circuit.Law {
