@@ -28,8 +28,8 @@ type Margin struct {
 	diag.Value
 }
 
-// left is the part of the limit that is left; negative when it is passed.
-func (m Margin) left() float64 {
+// Left is the part of the limit that is left; negative when it is passed.
+func (m Margin) Left() float64 {
 	if m.Bound == diag.AtLeast {
 		return (m.Got - m.Limit) / math.Max(m.Got, 1e-9)
 	}
@@ -57,10 +57,10 @@ const idle = 0.99
 
 func narrowest(all []Margin) (tight Margin, ok bool) {
 	for _, m := range all {
-		if m.left() > idle {
+		if m.Left() > idle {
 			continue
 		}
-		if !ok || m.left() < tight.left() {
+		if !ok || m.Left() < tight.Left() {
 			tight, ok = m, true
 		}
 	}

@@ -81,7 +81,7 @@ func TestMarginsReadAsSentences(t *testing.T) {
 	require.Regexp(t, `\n  drop: M2 in prime loses \d+ mV, 360 mV allowed\n`, out)
 	require.Regexp(t, `\n  protection: wire 102 sits behind 80 A, 81.1 A allowed\n`, out, "6 AWG at 85 C: 125 sqrt(40/95)")
 	require.Regexp(t, `\n  fuse load: F3 in \w+ carries 8.5 A, 12 A allowed\n`, out, "80 % of 15 A")
-	require.Regexp(t, `\n  pull-in: \w+ in crank gets [\d.]+ V, [\d.]+ V needed\n`, out)
+	require.Regexp(t, `\n  pull-in: \w+ in (engage|crank) gets [\d.]+ V, [\d.]+ V needed\n`, out)
 }
 
 func TestGuessesAreGathered(t *testing.T) {

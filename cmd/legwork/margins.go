@@ -2,14 +2,28 @@ package main
 
 import (
 	"fmt"
+	"slices"
 
 	"legwork/harness"
 	"legwork/harness/quantity"
 )
 
+// fewMargins is how many margins fit beside the rest on one screen.
+const fewMargins = 5
+
+// margins lists the narrowest cases, each of another sort of check: the
+// tightest of them, in the order of the checks.
 func (p *printer) margins(list []harness.Margin) {
 	if len(list) == 0 {
 		return
+	}
+	if len(list) > fewMargins {
+		left := make([]float64, len(list))
+		for i, m := range list {
+			left[i] = m.Left()
+		}
+		slices.Sort(left)
+		list = slices.DeleteFunc(slices.Clone(list), func(m harness.Margin) bool { return m.Left() > left[fewMargins-1] })
 	}
 	p.line("")
 	p.line("Nearest to its limit")
