@@ -121,3 +121,16 @@ func TestInked(t *testing.T) {
 	}
 	require.NoError(t, inked(blank))
 }
+
+// A sheet has the size of the paper that was asked for (ISO 216; 11 x 17 in).
+func TestPaperIsAsAsked(t *testing.T) {
+	workshop(t)
+	for paper, size := range map[string]string{"a3": `width="420mm" height="297mm"`, "a4": `width="210mm" height="297mm"`, "tabloid": `width="431.8mm" height="279.4mm"`, "auto": `width="210mm" height="297mm"`} {
+		got := legwork(t, "draw", "least.draft", "schematic", "--paper", paper)
+		require.Equal(t, exitClean, got.code, got.err)
+		require.Contains(t, got.out, size, paper)
+	}
+	got := legwork(t, "draw", "least.draft", "schematic", "--paper", "napkin")
+	require.Equal(t, exitUsage, got.code)
+	require.Contains(t, got.err, "tabloid")
+}

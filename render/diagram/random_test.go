@@ -82,7 +82,7 @@ func TestWild(t *testing.T) {
 		}
 	}
 	require.LessOrEqual(t, boxes, 1, "boxes on something")
-	require.LessOrEqual(t, texts, 25, "texts on something")
+	require.LessOrEqual(t, texts, 2, "texts on something")
 }
 
 // aged adds what an old vehicle has to a tangle: existing things, caps, bare
@@ -116,10 +116,7 @@ func TestAged(t *testing.T) {
 			require.False(t, r.has(rule), "seed %d: %v\n%s", seed+5000, r.errors, src)
 		}
 		require.NoError(t, numbers(m, sheets), "seed %d\n%s", seed+5000, src)
-		for _, e := range r.errors {
-			t.Log(seed+5000, e)
-		}
 		texts += len(r.errors)
 	}
-	require.LessOrEqual(t, texts, 25, "texts and boxes on something")
+	require.LessOrEqual(t, texts, 2, "texts and boxes on something")
 }
