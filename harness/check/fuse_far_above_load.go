@@ -23,7 +23,7 @@ var _ = define(Rule{
 	Equation: "rating <= 3 x steady load, where protection governs a chosen wire",
 	Figures:  []string{"fuse-margin"},
 	Misses:   "Loads that come later, and starts that a smaller fuse would not outlive: a motor may need the larger one.",
-	Needs:    States,
+	Needs:    Grounded,
 	Bad: `battery G1  cca 540A  grounds-to frame
 fuse    F1  40A  from G1 6in
 heater  R1  draws 7A 13.5V  grounds-to frame

@@ -19,7 +19,7 @@ var _ = define(Rule{
 	Why: "Wires and fuses are sized from the currents of the steps. A load that is never on in any of them leaves its wires sized for nothing, " +
 		"and nobody has looked at its drop. Say when its switch is closed or its output is on, or add a step in which it works.",
 	Equation: "in at least one step the load draws a fifth of its current or more",
-	Misses:   "Anything while another rule reports a fault, which may be why a load is never on. Loads that are on together in the vehicle but never in the same step.",
+	Misses:   "Anything while another rule reports a fault, which may be why a load is never on. Loads that are on together in the vehicle but never in the same step. A device whose coil is a spare, or is in the vehicle already and not drawn.",
 	Needs:    Sound,
 	Bad: `battery G1  cca 540A  grounds-to frame
 fuse    F1  10A  from G1 6in
@@ -44,7 +44,7 @@ func loadNeverOn(p *Pass) {
 	r, starved := p.reach(), p.starved()
 	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
 		plus, minus := pinOf(d, w.Plus), pinOf(d, w.Minus)
-		if w.Amps <= 0 || starved[d] || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
+		if w.Amps <= 0 || starved[d] || workedElsewhere(d) || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
 			return // told of by other rules
 		}
 		most := 0.0
@@ -61,4 +61,15 @@ func loadNeverOn(p *Pass) {
 			Values: []diag.Value{{Name: "current", Got: most, Limit: onShare * w.Amps, Unit: "A", Bound: diag.AtLeast}},
 		})
 	})
+}
+
+// workedElsewhere reports whether a coil of a device has no wire on purpose:
+// what works it is not in the draft.
+func workedElsewhere(d *model.Device) bool {
+	for _, c := range d.Switches() {
+		if t := pinOf(d, c.CoilA); t != nil && leftOut(t) {
+			return true
+		}
+	}
+	return false
 }

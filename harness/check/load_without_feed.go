@@ -13,7 +13,7 @@ var _ = define(Rule{
 	Why: "Whatever is switched on, no way leads from a battery or an alternator to it. " +
 		"Usually a wire is missing, ends at the wrong terminal, or a plug half is not wired through.",
 	Equation: "from a source there is a way, through any contact or output as if closed, to the load's feed",
-	Misses:   "A way that exists but is closed in no step: load-never-on tells of that.",
+	Misses:   "A way that exists but is closed in no step: load-never-on tells of that. What is in the vehicle already (existing) and has no wire drawn there.",
 	Needs:    Model,
 	Bad: `battery G1  grounds-to frame
 fuse    F1  10A  from G1 6in
@@ -39,7 +39,7 @@ func loadWithoutFeed(p *Pass) {
 	wrong := p.mismatched()
 	for _, l := range p.lays() {
 		t := pinOf(l.device, l.plus)
-		if l.fed || l.reversed || wrong[l.device] || l.device.Pins[t.Pin].Quiet && len(t.Ends) == 0 {
+		if l.fed || l.reversed || wrong[l.device] || leftOut(t) {
 			continue
 		}
 		p.Report(diag.Finding{

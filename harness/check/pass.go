@@ -99,6 +99,9 @@ func (p *Pass) lacks(n Needs) string {
 	if len(states(p.Sizes.Hot)) == 0 && (n > Played || p.Sizes.Hot.States[0].Skipped != "") {
 		return "no states: " + cmp.Or(p.Sizes.Hot.States[0].Skipped, "every step is a short; mend it first")
 	}
+	if n == Grounded && p.afloat() {
+		return "a controller or an engine has no way back to the battery; mend that first"
+	}
 	if n >= Sound && p.found.Worst() >= diag.Fault {
 		return "what it would tell may come from the faults above; mend them first"
 	}

@@ -41,6 +41,9 @@ const (
 	Played
 	// States needs sizes and a step that no short ends at once.
 	States
+	// Grounded needs States, and controllers and engines that have a way back:
+	// without one much else only looks at fault.
+	Grounded
 	// Sound needs States, and a harness in which no other rule found a fault:
 	// it tells of what a fault elsewhere would bring about as well.
 	Sound
