@@ -114,8 +114,8 @@ func (c *canvas) namePins(it *item, v view) {
 		}
 		c.jobs = append(c.jobs, job{rank: 1, class: "pin", data: []scene.Attr{{Name: "pin", Value: shown(q.term)}}, choices: []choice{
 			{lines: l, x: x + 0.9, y: in, at: scene.Start}, {lines: l, x: x - 0.9, y: in, at: scene.End},
-			{lines: l, x: x + 1.2, y: y + 1, at: scene.Start}, {lines: l, x: x - 1.2, y: y + 1, at: scene.End},
-			{lines: l, x: x + 2.4, y: y + 1, at: scene.Start}, {lines: l, x: x - 2.4, y: y + 1, at: scene.End},
+			{lines: l, x: x - 1.2, y: y + 1, at: scene.End}, {lines: l, x: x - 2.4, y: y + 1, at: scene.End}, // labels of wires stand at the right
+			{lines: l, x: x + 1.2, y: y + 1, at: scene.Start}, {lines: l, x: x + 2.4, y: y + 1, at: scene.Start},
 		}})
 	}
 }

@@ -82,7 +82,7 @@ func TestWild(t *testing.T) {
 		}
 	}
 	require.LessOrEqual(t, boxes, 1, "boxes on something")
-	require.LessOrEqual(t, texts, 2, "texts on something")
+	require.LessOrEqual(t, texts, 3, "texts on something")
 }
 
 // aged adds what an old vehicle has to a tangle: existing things, caps, bare
@@ -118,5 +118,5 @@ func TestAged(t *testing.T) {
 		require.NoError(t, numbers(m, sheets), "seed %d\n%s", seed+5000, src)
 		texts += len(r.errors)
 	}
-	require.LessOrEqual(t, texts, 2, "texts and boxes on something")
+	require.LessOrEqual(t, texts, 3, "texts and boxes on something")
 }

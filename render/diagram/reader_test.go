@@ -66,6 +66,7 @@ type sheetMarks struct {
 	bodies      []bodyMark
 	texts       []textMark
 	xrefs       []xrefMark
+	borders     []lineMark // of sections
 	rings       []lineMark // around the cores of cables
 	width, high float64
 }
@@ -176,6 +177,9 @@ func (s *sheetMarks) readShape(e *element, c around, look func(string) scene.Sty
 	case "line":
 		if c.layer == "leads" && e.has("sy") {
 			s.leads = append(s.leads, readLine(e))
+		}
+		if c.group == "section" && e.get("x1") == e.get("x2") {
+			s.borders = append(s.borders, readLine(e))
 		}
 		if c.group == "cable" {
 			s.rings = append(s.rings, readLine(e))

@@ -212,6 +212,11 @@ func (r *report) checkTexts(s *sheetMarks) {
 				r.add("text", "%q lies over %s", t.text, b.dev)
 			}
 		}
+		for _, l := range s.borders {
+			if t.box.Overlap(l.box()) > 0 || t.box.X1 < l.x1 && t.box.X2 > l.x1 && t.box.Y1 > l.y1 && t.box.Y2 < l.y2 {
+				r.add("text", "%q lies over the border of a section", t.text)
+			}
+		}
 		for _, l := range s.rings {
 			l.width = 0.25
 			if t.box.Overlap(l.box()) > 0.05 {
