@@ -110,7 +110,7 @@ func (r *Result) stepLine(s *solve.State) StepLine {
 		return line
 	}
 	for _, t := range r.Model.Terminals {
-		reading := s.Reading(t)
+		reading := s.Shown(t)
 		if !reading.OK {
 			line.Terminals[t.Shown] = nil
 			line.Floating[t.Shown] = reading.Reason

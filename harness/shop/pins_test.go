@@ -80,7 +80,7 @@ func TestVoltsSheet(t *testing.T) {
 		term, ok := s.Model.TerminalByName(r[0].Text)
 		require.True(t, ok)
 		for i, st := range s.Sizes.Usual.States {
-			reading := st.Reading(term)
+			reading := st.Shown(term)
 			require.Equal(t, reading.OK, r[i+1].IsNumber)
 			require.InDelta(t, reading.Volts, r[i+1].Number, 0)
 		}

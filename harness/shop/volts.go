@@ -55,7 +55,7 @@ func Volts(s Source) Table {
 func voltsRow(t *model.Terminal, shown []*solve.State) []Cell {
 	row := []Cell{Word(t.Shown)}
 	for _, st := range shown {
-		if r := st.Reading(t); r.OK {
+		if r := st.Shown(t); r.OK {
 			row = append(row, Figure(r.Volts, 2))
 		} else {
 			row = append(row, NoFigure("open", r.Reason))
@@ -102,7 +102,7 @@ func readAlike(m *model.Model, a, b *solve.State) bool {
 		apart = restVolts
 	}
 	for _, t := range m.Terminals {
-		x, y := a.Reading(t), b.Reading(t)
+		x, y := a.Shown(t), b.Shown(t)
 		if x.OK != y.OK || x.OK && math.Abs(x.Volts-y.Volts) > apart {
 			return false
 		}

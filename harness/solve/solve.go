@@ -80,6 +80,7 @@ type State struct {
 
 	why     []int32  // by terminal ID: index of the reason it floats
 	reasons []string // shared by the states of a player
+	ghost   []bool   // by terminal ID: its volts come of leakage alone; nil for none
 }
 
 // Amps is the currents of one ability of all devices in one state. Its zero

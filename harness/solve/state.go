@@ -40,7 +40,7 @@ func (p *play) read() *State {
 
 // take shares the figures of a step with the same solution; nobody writes them.
 func (s *State) take(o *State) {
-	s.Volts, s.why, s.reasons, s.WireA = o.Volts, o.why, o.reasons, o.WireA
+	s.Volts, s.why, s.reasons, s.ghost, s.WireA = o.Volts, o.why, o.reasons, o.ghost, o.WireA
 	s.DrawA, s.FuseA, s.ContactA, s.OutputA, s.SupplyA = o.DrawA, o.FuseA, o.ContactA, o.OutputA, o.SupplyA
 }
 
@@ -57,6 +57,7 @@ func (p *play) readTerminals(s *State) {
 		p.explain(s.why)
 		s.reasons = p.reasons.text
 	}
+	s.ghost = p.ghosts(s.Volts)
 	s.WireA = make([]float64, len(f.model.Wires))
 	for i := range s.WireA {
 		s.WireA[i] = p.amps(int32(i))

@@ -1,0 +1,78 @@
+package solve
+
+import (
+	"math"
+
+	"legwork/harness/circuit"
+	"legwork/harness/model"
+	"legwork/harness/part"
+)
+
+const (
+	// leakOhm is the resistance from which a link carries leakage only: the
+	// leak beside a load that is off, or more.
+	leakOhm = 1e5
+	// ghostVolts is what leakage alone has to bring about to be told from
+	// nothing.
+	ghostVolts = 0.1
+)
+
+// ghostReason is why a terminal has no volts to trust though some are there.
+const ghostReason = "floating: nothing but leakage reaches it"
+
+// Shown is Reading for people with a meter: volts that leakage alone brings
+// about, as between a blocked diode and a load that is off, are no reading.
+func (s *State) Shown(t *model.Terminal) Reading {
+	r := s.Reading(t)
+	if r.OK && s.ghost != nil && s.ghost[t.ID] {
+		return Reading{Reason: ghostReason}
+	}
+	return r
+}
+
+// ghosts marks the terminals that have volts by leakage alone, by ID; nil where
+// there are none.
+func (p *play) ghosts(volts []float64) []bool {
+	var marks []bool
+	held := p.wellJoined()
+	for i, n := range p.f.lay.node {
+		if held[n] || !(math.Abs(volts[i]) > ghostVolts) {
+			continue
+		}
+		if marks == nil {
+			marks = make([]bool, len(volts))
+		}
+		marks[i] = true
+	}
+	return marks
+}
+
+// wellJoined finds the nodes that links other than leaks join to the
+// reference.
+func (p *play) wellJoined() []bool {
+	held := make([]bool, p.f.lay.count)
+	held[0] = true
+	list := make([]circuit.Node, 1, len(held))
+	for at := 0; at < len(list); at++ {
+		n := list[at]
+		for _, k := range p.f.beside.at(n) {
+			l := &p.f.links[k]
+			if o := l.a + l.b - n; !held[o] && p.closed[k] && !p.leaks(l) {
+				held[o] = true
+				list = append(list, o)
+			}
+		}
+	}
+	return held
+}
+
+// leaks reports whether a closed link lets next to nothing through.
+func (p *play) leaks(l *link) bool {
+	switch l.law.Kind {
+	case circuit.Resistor:
+		return l.use == part.LeakElement || l.law.Ohm >= leakOhm
+	case circuit.Diode:
+		return p.now.Mode(l.branch) != circuit.Conducting
+	}
+	return false
+}
