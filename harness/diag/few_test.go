@@ -68,6 +68,7 @@ func TestRelatedPlacesAreCounted(t *testing.T) {
 // A small amount is printed in the smaller unit.
 func TestSmallAmounts(t *testing.T) {
 	require.Equal(t, "volts 0.09888 mV, at least 0.5 V", Value{Name: "volts", Got: 0.00009888, Limit: 0.5, Unit: "V", Bound: AtLeast}.String())
+	require.Equal(t, "rings 30001, at most 4", Value{Name: "rings", Got: 30001, Limit: 4, Bound: AtMost}.String(), "what is counted is not rounded")
 	require.Equal(t, "load 0 A", Value{Name: "load", Unit: "A"}.String())
 	require.Equal(t, "drop 0.05 V", Value{Name: "drop", Got: 0.05, Unit: "V"}.String())
 	require.Equal(t, "share 0.001 %", Value{Name: "share", Got: 0.001, Unit: "%"}.String())

@@ -35,7 +35,9 @@ func amount(v float64, unit string) string {
 // figure prints four significant digits without an exponent, and never -0.
 func figure(v float64, unit string) string {
 	s := "unknown"
-	if !math.IsNaN(v) && !math.IsInf(v, 0) {
+	if count := unit == "" && v == math.Trunc(v) && math.Abs(v) < 1e9; count {
+		s = strconv.FormatFloat(v+0, 'f', -1, 64) // what is counted is not rounded; +0 turns -0 into 0
+	} else if !math.IsNaN(v) && !math.IsInf(v, 0) {
 		v, _ = strconv.ParseFloat(strconv.FormatFloat(v, 'e', 3, 64), 64)
 		if math.Abs(v) < least {
 			v = 0

@@ -166,6 +166,9 @@ func (p *parser) otherKind(n int) {
 	if len(v.foreign) == 0 {
 		v.first = len(p.report.list)
 		p.line.fault(0, n, "")
+		if len(p.report.list) == v.first { // not listed: the next such line is the first
+			return
+		}
 	} else {
 		p.line.faults++
 	}
@@ -175,7 +178,7 @@ func (p *parser) otherKind(n int) {
 // finish words the finding on mixed indents and puts all in order.
 func (p *parser) finish() {
 	v := &p.levels
-	if n := len(v.foreign); n > 0 && v.first < maxFindings {
+	if n := len(v.foreign); n > 0 && v.first < min(maxFindings, len(p.report.list)) {
 		is, file := "tabs", "blanks"
 		if v.kind == '\t' {
 			is, file = file, is

@@ -84,7 +84,7 @@ func (l *line) swap(from, to int, msg, text string) {
 
 func (l *line) faultFix(from, to int, msg string, fix *diag.Fix) {
 	l.faults++
-	if !l.quiet && l.faults <= maxLineFaults {
+	if indent := from == 0; !l.quiet && (indent || l.faults <= maxLineFaults) {
 		l.report.add(diag.Finding{Severity: diag.Fault, At: l.span(from, to), Msg: msg, Fix: fix})
 	}
 }

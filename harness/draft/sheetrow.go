@@ -40,9 +40,12 @@ func (p *parser) foreign() bool {
 		p.report.list[p.paste.at].Detail = "As do the lines after it, " + strconv.Itoa(p.paste.more) + " in all: they are told with it."
 		return true
 	}
-	p.paste = paste{kind: kind, at: len(p.report.list)}
-	from := strings.Index(l.s, s)
+	at, from := len(p.report.list), strings.Index(l.s, s)
 	l.fault(from, from+len(s), msg)
+	p.paste = paste{}
+	if len(p.report.list) > at && !p.report.over {
+		p.paste = paste{kind: kind, at: at}
+	}
 	return true
 }
 
