@@ -31,7 +31,7 @@ func TestATableIsOneMistake(t *testing.T) {
 			require.Len(t, found, 1)
 			require.Contains(t, found[0].Msg, c.want)
 			require.Equal(t, 2, found[0].At.Line)
-			require.Contains(t, found[0].Detail, "in all")
+			require.Contains(t, found[0].Detail, "more below: ")
 			require.Len(t, f.Stmts, 2)
 		})
 	}

@@ -37,7 +37,7 @@ func (p *parser) foreign() bool {
 	case kind == p.paste.kind && p.paste.at < len(p.report.list):
 		l.faults++
 		p.paste.more++
-		p.report.list[p.paste.at].Detail = "As do the lines after it, " + strconv.Itoa(p.paste.more) + " in all: they are told with it."
+		p.report.list[p.paste.at].Detail = strconv.Itoa(p.paste.more) + " more below: a run of such lines is one mistake."
 		return true
 	}
 	at, from := len(p.report.list), strings.Index(l.s, s)
