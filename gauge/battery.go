@@ -63,6 +63,14 @@ func ReadingCorrectionV(tempF float64) float64 { return 0.024 * (tempF - 80) / 1
 // (source reserve-capacity).
 func AmpHours(reserveMin float64) float64 { return 0.6 * reserveMin }
 
+// DrainGoodA and DrainUsualA are what a vehicle may draw with everything off
+// where the capacity of its battery is not known: 35 mA is good, 50 mA the
+// usual limit (sources drain-35, drain-practice).
+const (
+	DrainGoodA  = 0.035
+	DrainUsualA = 0.050
+)
+
 // DrainLimitA is the most that may flow with everything off: RC/4 in
 // milliamperes, here in amperes (source drain-limit).
 func DrainLimitA(reserveMin float64) float64 { return reserveMin / 4 / 1000 }

@@ -23,6 +23,7 @@ part module pump-driver
 const usesShelf = `include "parts/shelf.draft"
 battery G1  cca 540A  grounds-to frame
 fuse    F1  10A  from G1 6in
+switch  S1  closed when running
 relay   K1  part small-relay
 relay   K2  part small-relay  coil 75ohm
 module  A1  part pump-driver
@@ -30,7 +31,8 @@ stud    E1  on frame  M6
 lamp    P1  5W  grounds-to frame
 splice  J1
 wire 1  G1.+     F1.1     6in
-wire 2  F1.2     J1       1ft
+wire 2  F1.2     S1.1     1ft
+wire 11 S1.2     J1       1ft
 wire 3  J1       A1.FEED  1ft
 wire 4  J1       K1.86    1ft
 wire 5  K1.85    A1.OUT   1ft

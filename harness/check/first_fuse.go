@@ -99,10 +99,21 @@ func (p *Pass) reportDistance(open *openCircuit, w *model.Wire, t *model.Termina
 	switch leaves := fuse.Spot.Place != battery.Device.Spot.Place; {
 	case p.Profile.NearMust:
 		f.Severity = diag.Fault
+	case p.guessed(open, t): // a note
 	case leaves || length > p.Profile.SheathedM+1e-9:
 		f.Severity = diag.Warning
 		f.Detail = "Put a fuse at the battery: along the whole of that way a chafed wire burns with nothing to stop it."
 	}
 	p.Report(f)
 	return true
+}
+
+// guessed reports whether the length of any wire on the way is an assumed one.
+func (p *Pass) guessed(open *openCircuit, t *model.Terminal) bool {
+	for id := t.ID; open.parent[id] >= 0; id = open.parent[id] {
+		if w := open.by[id]; w != nil && (!p.Routes.Paths[w.ID].Known || p.Routes.Paths[w.ID].Assumed) {
+			return true
+		}
+	}
+	return false
 }

@@ -102,7 +102,7 @@ func (p *Pass) lacks(n Needs) string {
 	if n == Grounded && p.afloat() {
 		return "a controller or an engine has no way back to the battery; mend that first"
 	}
-	if n >= Sound && p.found.Worst() >= diag.Fault {
+	if n >= Sound && slices.ContainsFunc(p.found, p.open) {
 		return "what it would tell may come from the faults above; mend them first"
 	}
 	return ""
@@ -126,4 +126,9 @@ func states(h *solve.History) []*solve.State {
 // cranking reports whether the starter draws current in the step.
 func cranking(s *solve.State) bool {
 	return s.Step.Engine == part.Locked || s.Step.Engine == part.Turning
+}
+
+// open reports whether a finding is a fault that the draft does not accept.
+func (p *Pass) open(f diag.Finding) bool {
+	return f.Severity >= diag.Fault && covering(p.Model.Accepts, f) < 0
 }

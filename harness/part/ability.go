@@ -12,6 +12,7 @@ type Supply struct {
 	MaxA        float64
 	CCA         float64 // batteries
 	Ohm         float64 // batteries: warm internal resistance
+	AmpHours    float64 // batteries: capacity; 0: not said
 	SetpointV   float64 // machines that charge: volts held at the sense point
 }
 
