@@ -87,3 +87,18 @@ func TestFaultyVehicles(t *testing.T) {
 		})
 	}
 }
+
+// What the vehicles leave to a guess could be four times more or less, and no
+// size and no verdict would change.
+func TestGuessesOfTheVehiclesDontMatter(t *testing.T) {
+	for _, v := range vehicles {
+		t.Run(strings.Join(append([]string{v.name}, v.with...), "+"), func(t *testing.T) {
+			r, _, _ := loaded(t, v.name+".draft", v.with)
+			list, err := r.Leeways(t.Context())
+			require.NoError(t, err)
+			for _, l := range list {
+				require.False(t, l.Changes, "%s: down %s, up %s", l.Guess.What, l.DownTo, l.UpTo)
+			}
+		})
+	}
+}
