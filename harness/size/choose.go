@@ -62,9 +62,10 @@ type chooser struct {
 	short   *shorts
 	shorts  []float64 // by wire ID: least current of a short at its far end
 	tracer  *tracer
-	ways    []ways    // by step ID
-	flows   []flow    // of all losses of a division
-	spares  []float64 // by wire ID: the largest resistance that drop allows, 0 where not judged
+	ways    []ways          // by step ID
+	flows   []flow          // of all losses of a division
+	stuck   map[judged]bool // loads that no size of the open wires brings within their limit
+	spares  []float64       // by wire ID: the largest resistance that drop allows, 0 where not judged
 }
 
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {

@@ -91,6 +91,7 @@ func (c *chooser) pairedDrops(usual *solve.History) []Path {
 		for _, f := range c.lossOf(*p).flows {
 			p.Wires = append(p.Wires, f.wire)
 		}
+		c.unmet(p)
 	}
 	return list
 }

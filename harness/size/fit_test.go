@@ -61,8 +61,8 @@ func TestSizingKeepsToTheTerminals(t *testing.T) {
 	require.Contains(t, []string{"12 AWG", "10 AWG"}, size)
 	require.Equal(t, "drop", by)
 	require.Empty(t, rules(r))
-	r, size, _ = crimpedWire(t, 15, 8, "middle", 60) // what can't be reached gets no copper (decision 5)
-	require.Equal(t, "16 AWG", size)
+	r, size, _ = crimpedWire(t, 15, 8, "middle", 60) // what can't be reached gets what pays, as far as the terminals go (decision 18)
+	require.Equal(t, "14 AWG", size)
 	require.Equal(t, []string{"drop-over-limit"}, rules(r))
 }
 

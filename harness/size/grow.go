@@ -37,6 +37,7 @@ type chain struct {
 	rung  int // index into the ladder
 	floor int
 	least int    // a rung that trimming must not go below
+	pays  int    // the rung up to which growth pays for a limit that can't be met
 	by    string // the limit that set the floor
 	fixed bool   // the draft gave the sizes
 	ohm   func(w *model.Wire, rung int) float64
@@ -70,22 +71,6 @@ func (d *divider) gain(c int) float64 {
 		}
 	}
 	return useful / (ch.grams(ch.rung+1) - ch.grams(ch.rung))
-}
-
-// hopeless reports whether no size of the open wires on its way would bring a
-// loss within its limit: contacts, fuses or given wires take too
-// much. Copper is no cure for it, so none is spent.
-func (d *divider) hopeless(l *loss) bool {
-	best := l.excess()
-	seen := map[int]bool{}
-	for _, f := range l.flows {
-		c := d.of[f.wire.ID]
-		if ch := &d.chains[c]; !seen[c] && !ch.fixed {
-			seen[c] = true
-			best -= d.saved(c, l, ch.top-ch.rung)
-		}
-	}
-	return best > 0
 }
 
 // grow runs until nothing fails or nothing can grow.
@@ -134,6 +119,15 @@ func (d *divider) move(c, by int) []int {
 // trim takes back growth that later growth elsewhere made needless, heaviest
 // chain first, so that no chain could be a rung thinner by itself.
 func (d *divider) trim() {
+	for _, c := range d.heaviest() {
+		for d.chains[c].rung > max(d.chains[c].floor, d.chains[c].least, d.chains[c].pays) && d.spare(c) {
+			d.move(c, -1)
+		}
+	}
+}
+
+// heaviest lists the chains above their floors, that with most copper first.
+func (d *divider) heaviest() []int {
 	order := make([]int, 0, len(d.chains))
 	for c := range d.chains {
 		if d.chains[c].rung > d.chains[c].floor {
@@ -150,19 +144,21 @@ func (d *divider) trim() {
 		}
 		return 0
 	})
-	for _, c := range order {
-		for d.chains[c].rung > max(d.chains[c].floor, d.chains[c].least) && d.spare(c) {
-			d.move(c, -1)
-		}
-	}
+	return order
 }
 
 // spare reports whether chain c could be a rung thinner with every loss on it
 // still within its limit.
 func (d *divider) spare(c int) bool {
+	return d.nearlySpare(c, func(*loss) float64 { return 0 })
+}
+
+// nearlySpare is spare where what the chain adds to a loss may turn out less
+// than predicted, by no more than a share of it.
+func (d *divider) nearlySpare(c int, share func(l *loss) float64) bool {
 	for _, i := range d.onPath[c] {
 		l := d.losses[i]
-		if l.dropV-d.saved(c, l, -1) > l.limitV {
+		if l.dropV-(1-share(l))*d.saved(c, l, -1) > l.limitV {
 			return false
 		}
 	}

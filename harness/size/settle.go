@@ -30,8 +30,7 @@ func (c *chooser) settle(ctx context.Context) error {
 		c.lock(before, round)
 		d.trim()
 		if slices.Equal(before, c.rungs()) && c.steadied() {
-			c.spares = c.spareOhms(d)
-			return nil
+			return c.refine(ctx, d)
 		}
 	}
 	return c.confirm(ctx)
@@ -59,8 +58,7 @@ func (c *chooser) confirm(ctx context.Context) error {
 		}
 		d.grow()
 		if slices.Equal(before, c.rungs()) {
-			c.spares = c.spareOhms(d)
-			return nil
+			return c.refine(ctx, d)
 		}
 	}
 }
@@ -127,25 +125,37 @@ func (c *chooser) raiseFloors() {
 // own: growing them there grows them here.
 func (c *chooser) divide() *divider {
 	d := &divider{of: c.of, chains: c.chains, onPath: make([][]int, len(c.chains))}
-	c.flows = c.flows[:0]
+	c.flows, c.stuck = c.flows[:0], map[judged]bool{}
+	for i := range c.chains {
+		c.chains[i].pays = 0
+	}
 	for p := range c.drops(c.history) {
-		l := c.lossOf(p)
-		for _, f := range l.flows {
-			l.dropV += f.amps * (c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung) - c.played[f.wire.ID].Ohm)
-		}
-		if l.dropV >= judgedFrom*l.limitV && !d.hopeless(l) {
-			d.add(l)
+		if !c.enter(d, c.lossOf(p)) {
+			c.stuck[judged{p.Device, p.Draw, p.Step.ID}] = true
 		}
 	}
 	for _, l := range c.otherLosses() {
-		for _, f := range l.flows {
-			l.dropV += f.amps * (c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung) - c.played[f.wire.ID].Ohm)
-		}
-		if l.dropV >= judgedFrom*l.limitV && !d.hopeless(l) {
-			d.add(l)
-		}
+		c.enter(d, l)
 	}
+	d.payOff()
 	return d
+}
+
+// enter files a loss with what has changed in its wires since the last play;
+// met is false where no size brings it within its limit.
+func (c *chooser) enter(d *divider, l *loss) (met bool) {
+	for _, f := range l.flows {
+		l.dropV += f.amps * (c.ohmAt(f.wire, c.chains[c.of[f.wire.ID]].rung) - c.played[f.wire.ID].Ohm)
+	}
+	if l.dropV < judgedFrom*l.limitV {
+		return true
+	}
+	if d.hopeless(l) {
+		d.pay(l, c.leastPaidV())
+		return false
+	}
+	d.add(l)
+	return true
 }
 
 // otherLosses lists the losses that no step plays to its end: those of charging

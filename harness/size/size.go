@@ -72,6 +72,13 @@ type Path struct {
 	DriverV float64
 	Why     []gauge.Step
 
+	// Unmet says that no size of the wires left open on the way brings DropV
+	// within LimitV: they stand where growth stops paying. Fixed is what takes
+	// most of it among what sizing can't change, and OpenV what the open wires take.
+	Unmet bool
+	Fixed Share
+	OpenV float64
+
 	steadyV float64              // DropV without ExtraA
 	drivers [][2]*model.Terminal // the two sides of each driver of DriverV
 }
