@@ -34,6 +34,7 @@ func (r *Result) thinner(s size.Wire) Group {
 			Value:    worst.DropV + extraV, Unit: "V", Source: gauge.NodeLaw,
 		})
 	}
+	g.Steps = append(g.Steps, r.unmetOn(s)...)
 	if len(g.Steps) == 0 {
 		g.Steps = append(g.Steps, gauge.Step{
 			Text: "nothing on its own way forbids it: a wire that shares a load with it would have to grow instead, which takes more copper",

@@ -17,7 +17,9 @@ func dropDetail(p *Pass, path size.Path) string {
 	if most.volts > 0 {
 		detail = fmt.Sprintf("%s takes the most of it: %s.", most.name(p), volts(most.volts))
 	}
-	if wires < path.DropV/2 {
+	if unmet := Unmet(p.Sizes, path); unmet != "" {
+		detail += " " + unmet
+	} else if wires < path.DropV/2 {
 		detail += fmt.Sprintf(" The copper of all wires together takes %s: thicker wire alone does not cure it.", volts(wires))
 	}
 	if path.DriverV > 0 {
