@@ -165,7 +165,7 @@ func NotLookedAt() []string {
 	return []string{
 		"crimps, and the fit of terminals and seals that no part names",
 		"bend, chafe, heat-shield and fuel-line clearance",
-		"charge balance over days, and what wakes up with the key off",
+		"charge balance over days",
 		"what happens within milliseconds, noise and interference, signal levels",
 		"the heat of a loose or corroded joint",
 	}
