@@ -20,7 +20,8 @@ var _ = define(Rule{
 	Title:    "The metal that carries a starter or an alternator has no heavy way back to the battery.",
 	Why: "An engine on rubber mounts is an island. Without its own strap the starter's current returns through throttle, choke and shift cables, " +
 		"sensor grounds and shields: cables smoke, ground wires melt, and the engine turns slowly if at all. " +
-		"Bond it to the battery or to the bonded frame with a cable as heavy as the starter's.",
+		"Bond it to the battery or to the bonded frame with a cable as heavy as the starter's. " +
+		"A bond that is in the vehicle already and whose size is a guess is a warning.",
 	Equation: "a conductor leads from the metal to the battery's negative post, and carries in crank at most 3 x its ampacity",
 	Misses:   "Paint, rust and loose bolts under a ring.",
 	Needs:    States,
@@ -122,13 +123,17 @@ func (p *Pass) thinBonds(metal *model.Metal, d *model.Device, told map[*model.Me
 				continue
 			}
 			told[metal] = true
-			p.Report(diag.Finding{
+			f := diag.Finding{
 				At: w.Wire.At,
 				Msg: fmt.Sprintf("wire %s bonds %s and carries %.0f A in %s; %s may carry %.0f A, %.0f x its %.0f A", w.Wire.Number, metal.Name, amps, s.Step.Name,
 					w.Conductor.Size.Name, thinBond*carries, thinBond, carries),
 				Detail: "For the seconds of a start a bond may carry three times what it is good for all the time. Fit a strap as heavy as the starter cable beside it.",
 				Values: []diag.Value{{Name: "current", Got: amps, Limit: thinBond * carries, Unit: "A", Bound: diag.AtMost}},
-			})
+			}
+			if assumedSize(w.Wire) {
+				f.Severity, f.Detail = diag.Warning, "Its size is a guess: look it up and state it."
+			}
+			p.Report(f)
 		}
 	}
 }
@@ -136,3 +141,7 @@ func (p *Pass) thinBonds(metal *model.Metal, d *model.Device, told map[*model.Me
 func lands(w *model.Wire, metal *model.Metal) bool {
 	return w.From.Metal == metal || w.To.Metal == metal
 }
+
+// assumedSize reports whether a wire is in the vehicle already and nobody has
+// said how thick it is.
+func assumedSize(w *model.Wire) bool { return w.Existing && w.SizeAt == w.At }

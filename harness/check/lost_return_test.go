@@ -90,3 +90,26 @@ wire 4 G1.+ M9.B 2AWG 2ft
 		require.Empty(t, checked(t, "x.draft", strings.Replace(src, "KEPT", c[0], 1)+c[1]).Findings, c)
 	}
 }
+
+// A strap that is in the vehicle already, its size unknown, is taken as 18 AWG:
+// a guess makes no danger.
+func TestStrapOfUnknownSize(t *testing.T) {
+	const src = `metal block
+metal frame
+battery G1 cca 600A grounds-to frame
+starter M1 draws 150A grounds-to block
+fuse F1 30A from G1 6in
+stud E2 on block M8
+stud E3 on frame M8
+strap 90 E2 E3 SIZE 14in
+switch S1 closed when crank
+wire 1 G1.+ M1.B 2/0AWG 3ft
+wire 2 G1.+ F1.1 10AWG 6in
+wire 3 F1.2 S1.1 8AWG 2ft
+wire 4 S1.2 M1.S 8AWG 2ft
+`
+	for size, want := range map[string]diag.Severity{"existing": diag.Warning, "18AWG": diag.Danger, "6AWG": diag.Warning, "existing 2/0AWG": 0} {
+		found := checked(t, "x.draft", strings.Replace(src, "SIZE", size, 1)).Findings
+		require.Equal(t, want, found.Worst(), "%s: %v", size, found)
+	}
+}

@@ -20,7 +20,7 @@ var _ = define(Rule{
 		"Make it as heavy as the starter cable; side by side, several straps count by the current that each takes.",
 	Equation: "area of the conductor >= 0.45 x area of the starter cable x the share of the starter's current in it",
 	Figures:  []string{"engine-strap"},
-	Misses:   "A conductor that takes less than a quarter of the current. Paint, rust and loose bolts under a ring. A strap above three times its ampacity is told of by engine-not-bonded.",
+	Misses:   "A conductor that takes less than a quarter of the current. Paint, rust and loose bolts under a ring. A strap above three times its ampacity is told of by engine-not-bonded. One that is in the vehicle already and whose size is a guess.",
 	Needs:    States,
 	Bad: `metal   block
 metal   frame
@@ -64,7 +64,7 @@ func thinEngineStrap(p *Pass) {
 			amps := math.Abs(s.WireA[w.Wire.ID])
 			share := amps / p.starterA(s)
 			least := gauge.StrapShare * share * cable
-			if told[w.Wire.ID] || share < starterShare || w.Conductor.Size.AreaMM2 >= least || !p.returns(w.Wire) || tooThin(w, amps) {
+			if told[w.Wire.ID] || share < starterShare || w.Conductor.Size.AreaMM2 >= least || !p.returns(w.Wire) || tooThin(w, amps) || assumedSize(w.Wire) {
 				continue
 			}
 			told[w.Wire.ID] = true
