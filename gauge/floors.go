@@ -69,6 +69,9 @@ func (j *Judgement) protectionWhy(over, got float64) []Step {
 	if c.Source {
 		return append(why, Step{Text: name + " gives no more by itself, and no fuse holds it to less", Value: c.FuseA, Unit: "A", Source: "stated"})
 	}
+	if c.Behind != "" {
+		return append(why, Step{Text: "a return: " + name + " limits what comes back through it, with " + c.Behind + " stalled or shorted", Value: c.FuseA, Unit: "A", Source: "stated"})
+	}
 	return append(why, Step{Text: name + " protects it", Value: c.FuseA, Unit: "A", Source: "stated"})
 }
 

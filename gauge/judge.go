@@ -18,6 +18,7 @@ type WireCase struct {
 	HeatA    float64 // r.m.s. current over duty
 	FuseA    float64 // smallest device that protects it on the worst source path; 0: none asked
 	FuseName string
+	Behind   string // load through which FuseA reaches it, for a return; "": it is fed directly
 	Source   bool   // FuseA is what a machine gives at most by itself, and FuseName its name
 	Exempt   string // why no protection is asked (starter cable), "" if asked
 

@@ -79,7 +79,7 @@ func TestLeewayIsTrue(t *testing.T) {
 
 // A length that is assumed is moved as well.
 func TestLeewayOfALength(t *testing.T) {
-	length := leeways(t, "battery G1  grounds-to frame\nfuse F1  10A  from G1 6in\nlamp P1  60W  grounds-to frame\nwire 1  G1.+  F1.1  8AWG  6in\nwire 3  F1.2  P1.1\n")["length of wire 3"]
+	length := leeways(t, "battery G1  grounds-to frame\nfuse F1  10A  from G1 6in\nlamp P1  70W  grounds-to frame\nwire 1  G1.+  F1.1  8AWG  6in\nwire 3  F1.2  P1.1\n")["length of wire 3"]
 	require.True(t, length.Tried)
 	require.InDelta(t, 3.048, length.Guess.Num, 1e-9)
 	require.Contains(t, length.UpTo, "wire 3 becomes ", "more length wants more copper")

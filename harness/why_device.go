@@ -88,15 +88,19 @@ func withOhm(g Group, f size.Fuse) Group {
 func (r *Result) protected(f size.Fuse) Group {
 	g := Group{Title: "Wires that it protects: each carries, alone in its place, at least the rating"}
 	for i, guard := range r.Sizes.Guards {
-		if guard.Fuse != f.Device || guard.Index != f.Index {
+		w, b := r.Sizes.Wires[i], r.Sizes.Backs[i]
+		back := w.Judgement.Case.Behind != "" && b.Fuse == f.Device && b.Index == f.Index
+		if !back && (guard.Fuse != f.Device || guard.Index != f.Index) {
 			continue
 		}
-		w := r.Sizes.Wires[i]
 		l, ok := w.Judgement.Limit(gauge.FloorProtection)
 		if !ok {
 			continue
 		}
 		text := fmt.Sprintf("wire %s, %s", w.Wire.Number, w.Conductor.Size.Name)
+		if back {
+			text += ", back from " + b.Load.Name
+		}
 		if !l.OK {
 			text += ": too little"
 		}

@@ -21,7 +21,10 @@ var _ = define(Rule{
 		"it heats for minutes while the fuse holds. Above one and a half times the wire's ampacity, the most that any of the rules allows, this is a danger. " +
 		"Below that it is a fault where the fuse may hold an overload of 1.35 times its rating so long that the wire settles " +
 		"at or above what its insulation stands for the seconds of a short. " +
-		"Where it settles lower it only ages, and that is a warning; so it is where the fuse's opening times are known from memory alone.",
+		"Where it settles lower it only ages, and that is a warning; so it is where the fuse's opening times are known from memory alone. " +
+		"A wire behind a load is held against the largest of the fuses ahead of the loads that return through it, and too thin a one is a warning: " +
+		"a motor that stalls takes what its fuse lets through, and common practice makes the return as thick as the feed. " +
+		"Not so behind a relay's coil or a controller's output, which let no overload through.",
 	Equation: "rating <= ampacity in its place, alone; wire at 1.35 x rating: T = Ta + (Tr - 30)(1.35 In / I30)^2",
 	Figures:  []string{"ampacity-33cfr183", "cfr-183-455-rating", "fuse-gates", "conductor-temperature", "k-factors"},
 	Misses:   "A fuse that somebody swaps for a bigger one.",
@@ -42,7 +45,7 @@ wire 2  F1.2  P1.1  14AWG  4ft
 		p.failing(gauge.FloorProtection, func(w size.Wire, l gauge.Limit) {
 			g := p.Sizes.Guards[w.Wire.ID]
 			is := "is rated"
-			if g.Fuse == nil {
+			if w.Judgement.Case.Source {
 				is = "gives, and no fuse holds it to less than,"
 			}
 			f := diag.Finding{
@@ -53,6 +56,10 @@ wire 2  F1.2  P1.1  14AWG  4ft
 			}
 			f.Severity, f.Detail = outlast(w.Judgement.Case, l)
 			f.Detail += " Fit a smaller fuse or a thicker wire, or give the wire a fuse of its own where it begins."
+			if b := p.Sizes.Backs[w.Wire.ID]; w.Judgement.Case.Behind != "" {
+				g.Fuse = b.Fuse
+				f.Severity, f.Detail = diag.Warning, backDetail(b)
+			}
 			if g.Fuse != nil {
 				f.Related = append(f.Related, diag.Related{At: g.Fuse.At, Msg: "the fuse"})
 			}
@@ -60,6 +67,12 @@ wire 2  F1.2  P1.1  14AWG  4ft
 		})
 	},
 })
+
+// backDetail says how a fuse ahead of a load overloads the wire behind it.
+func backDetail(b size.Back) string {
+	return fmt.Sprintf("What %s takes when it stalls or has a short in it comes back through this wire. "+
+		"Make the return as thick as the feed, or fit a smaller fuse.", b.Load.Name)
+}
 
 // outlast says by which measure a rating above the ampacity is a danger, a
 // fault or a warning.

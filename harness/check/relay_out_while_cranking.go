@@ -43,7 +43,7 @@ wire 3  S1.IGN  J1       14AWG   1ft
 wire 4  J1      A1.IGN   14AWG   1ft
 wire 5  J1      K1.86    14AWG   2ft
 wire 6  K1.85   A1.PUMP  14AWG   2ft
-wire 7  A1.GND  E1       18AWG   2ft
+wire 7  A1.GND  E1       14AWG   2ft
 wire 8  G1.+    M1.B     2/0AWG  2ft
 wire 9  S1.ST   M1.S     14AWG   2ft
 `,
@@ -69,7 +69,7 @@ wire 3  S1.IGN  J1       14AWG   1ft
 wire 4  J1      A1.IGN   14AWG   1ft
 wire 5  J1      K1.86    14AWG   2ft
 wire 6  K1.85   A1.PUMP  14AWG   2ft
-wire 7  A1.GND  E1       18AWG   2ft
+wire 7  A1.GND  E1       14AWG   2ft
 wire 8  G1.+    M1.B     2/0AWG  2ft
 wire 9  S1.ST   M1.S     14AWG   2ft
 `,

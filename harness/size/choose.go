@@ -47,6 +47,7 @@ type chooser struct {
 	fuses   []Fuse
 	rating  map[*model.Device][]float64
 	guards  []Guard
+	backs   []Back
 	menus   menus
 	menu    []menu          // by wire ID
 	stand   []*gauge.Rating // by wire ID: what stands in for it while design currents are found
@@ -76,7 +77,8 @@ func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
 
 // link finds what protects each wire and joins the wires into chains.
 func (c *chooser) link() {
-	c.guards, c.short = Guards(c.m, c.rated), newShorts(c.m, c.rated)
+	at := guarded(c.m, c.rated)
+	c.guards, c.backs, c.short = wireGuards(c.m, at), c.findBacks(at), newShorts(c.m, c.rated)
 	of, members := chains(c.m, c.guards)
 	c.of = of
 	c.chains = make([]chain, len(members))

@@ -90,6 +90,9 @@ func (c *chooser) guard(k *gauge.WireCase, w *model.Wire) {
 		k.FuseKind = g.Fuse.Protects()[g.Index].Family
 	case g.RatedA > 0:
 		k.FuseA, k.FuseName, k.Source = g.RatedA, g.Source.Name, true
+	case c.backs[w.ID].Fuse != nil:
+		b := c.backs[w.ID]
+		k.FuseA, k.FuseName, k.Behind = b.RatedA, b.Fuse.Name, b.Load.Name
 	}
 }
 

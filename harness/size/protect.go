@@ -28,13 +28,17 @@ type link struct {
 	index  int
 }
 
-// Guards finds the guard of every wire, by wire ID. It looks for the widest
+// guarded gives the guard of every terminal, by ID. It looks for the widest
 // path from any source: of all ways by which current can come, through every
 // contact as if closed, the one whose smallest fuse is largest. Loads and
 // coils end a path, since they limit the current themselves; so does metal.
-func Guards(m *model.Model, rated func(d *model.Device, index int) float64) []Guard {
-	g := ratingGraph(m, rated)
-	at := widest(m, g)
+func guarded(m *model.Model, rated func(d *model.Device, index int) float64) []Guard {
+	return widest(m, ratingGraph(m, rated))
+}
+
+// wireGuards gives the guard of every wire, by wire ID: the wider of those of
+// its ends.
+func wireGuards(m *model.Model, at []Guard) []Guard {
 	guards := make([]Guard, len(m.Wires))
 	for _, w := range m.Wires {
 		a, b := at[w.From.ID], at[w.To.ID]

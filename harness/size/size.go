@@ -16,6 +16,7 @@ type Sizes struct {
 	Cold     *solve.History // cold start, sure figures
 	Usual    *solve.History // hot soak, nominal figures
 	Guards   []Guard        // by wire ID: what protects each wire
+	Backs    []Back         // by wire ID: what limits the currents that come back through it
 	Pulls    []Pull         // starters' solenoids as they pull in
 	Charges  []Charge       // what is lost between machines that charge and the batteries
 	Shorts   []Short        // ways from a source to ground without a load
