@@ -129,16 +129,27 @@ func TestOrderDoesNotMatter(t *testing.T) {
 // order. What stands below a device keeps its order: it numbers its terminals.
 func shuffled(list []row, seed uint64) []row {
 	rng := rand.New(rand.NewPCG(seed, 7))
+	// A step may be like one before it, and 0 V lies at the first battery.
+	fixed := []string{"draft", "harness", "step", "battery"}
 	tops := blocks(list)
+	place := func(b []row) int { // of a statement that stays where it is
+		if i := slices.Index(fixed, b[0].head()); i >= 0 {
+			return i
+		}
+		return len(fixed)
+	}
+	slices.SortStableFunc(tops, func(a, b []row) int { return place(a) - place(b) })
 	head := 0
-	for head < len(tops) && (tops[head][0].head() == "draft" || tops[head][0].head() == "harness") {
+	for head < len(tops) && slices.Contains(fixed, tops[head][0].head()) {
 		head++
 	}
 	rest := tops[head:]
 	rng.Shuffle(len(rest), func(i, j int) { rest[i], rest[j] = rest[j], rest[i] })
 	for _, b := range rest {
-		if wires := b[1:]; b[0].head() == "circuit" {
+		if b[0].head() == "circuit" && len(b) > 1 {
+			wires := blocks(slices.Clone(b[1:]))
 			rng.Shuffle(len(wires), func(i, j int) { wires[i], wires[j] = wires[j], wires[i] })
+			copy(b[1:], slices.Concat(wires...))
 		}
 	}
 	return slices.Concat(tops...)

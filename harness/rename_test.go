@@ -47,7 +47,7 @@ func (r *renamer) collect(list []row) {
 			fresh(r.metals, "mass", x.words[1])
 		case x.head() == "circuit":
 			fresh(r.circuits, "job", x.words[1])
-		case x.isWire():
+		case x.isNumbered():
 			fresh(r.numbers, "w", x.words[1])
 		case x.isDevice():
 			owner = x.words[1]
@@ -60,6 +60,12 @@ func (r *renamer) collect(list []row) {
 			kind, owner = x.head(), x.words[1]
 		}
 		if x.level == 0 {
+			if !x.isDevice() {
+				kind = ""
+			}
+			continue
+		}
+		if x.isOfAny() {
 			continue
 		}
 		switch kind {
@@ -67,9 +73,6 @@ func (r *renamer) collect(list []row) {
 			fresh(r.pins, "pin", owner+"."+x.words[0])
 		case "connector", "box":
 			fresh(r.pins, "side", owner+"."+x.words[1])
-		}
-		if x.head() == "wire" {
-			kind = ""
 		}
 	}
 }
@@ -108,10 +111,20 @@ func (r *renamer) apply(owner, x row) {
 		swap(r.metals, &w[1])
 	case x.head() == "circuit":
 		swap(r.circuits, &w[1])
-	case x.isWire():
+	case x.head() == "cable":
+		swap(r.numbers, &w[1])
+	case x.isNumbered():
 		swap(r.numbers, &w[1])
 		r.ref(&w[2])
 		r.ref(&w[3])
+		if i := slices.Index(w, "via"); i >= 0 {
+			swap(r.places, &w[i+1])
+		}
+	case x.head() == "spare":
+		for i := range w[1:] {
+			r.spare(owner, &w[1+i])
+		}
+	case x.isOfAny():
 	case x.head() == "together":
 		r.ref(&w[1])
 		for i := 2; i < len(w); i++ {
@@ -127,6 +140,27 @@ func (r *renamer) apply(owner, x row) {
 	case x.isDevice():
 		r.device(w)
 	}
+}
+
+// spare renames a terminal that stays free: by its half below a connector.
+func (r *renamer) spare(owner row, word *string) {
+	if owner.head() != "connector" {
+		r.ref(word)
+		return
+	}
+	half, cavity, _ := strings.Cut(*word, ".")
+	swap2(r.pins, owner.words[1], &half)
+	*word = half + "." + cavity
+}
+
+// isNumbered reports whether a row has a name of its own among the wires.
+func (r row) isNumbered() bool {
+	return r.isWire() || r.head() == "cable" || r.head() == "core" || r.head() == "drain"
+}
+
+// isOfAny reports whether a row below a device says no terminal of it.
+func (r row) isOfAny() bool {
+	return slices.Contains([]string{"spare", "plug", "accept", "note"}, r.head())
 }
 
 // device renames what a device's own line names.

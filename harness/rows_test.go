@@ -51,11 +51,11 @@ func text(list []row) string {
 	return b.String()
 }
 
-// blocks parts rows into top-level statements with their children.
+// blocks parts rows into statements of the first one's level with their children.
 func blocks(list []row) [][]row {
 	var out [][]row
 	for _, r := range list {
-		if r.level == 0 {
+		if r.level == list[0].level {
 			out = append(out, nil)
 		}
 		out[len(out)-1] = append(out[len(out)-1], r)
@@ -91,9 +91,24 @@ func shipped(tb testing.TB) map[string]string {
 	require.NotEmpty(tb, names)
 	out := map[string]string{}
 	for _, name := range names {
-		src, err := os.ReadFile(name)
-		require.NoError(tb, err)
-		out[filepath.Base(name)] = string(src)
+		out[filepath.Base(name)] = whole(tb, name)
 	}
 	return out
+}
+
+// whole reads a draft with the text of what it includes in the place of each
+// include line.
+func whole(tb testing.TB, name string) string {
+	tb.Helper()
+	src, err := os.ReadFile(name)
+	require.NoError(tb, err)
+	var b strings.Builder
+	for line := range strings.Lines(string(src)) {
+		if file, found := strings.CutPrefix(line, "include \""); found {
+			file, _, _ = strings.Cut(file, "\"")
+			line = whole(tb, filepath.Join(filepath.Dir(name), file))
+		}
+		b.WriteString(line)
+	}
+	return b.String()
 }

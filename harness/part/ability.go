@@ -13,6 +13,7 @@ type Supply struct {
 	CCA         float64 // batteries
 	Ohm         float64 // batteries: warm internal resistance
 	AmpHours    float64 // batteries: capacity; 0: not said
+	RatedV      float64 // batteries: what they are called by, 12 V or 24 V
 	SetpointV   float64 // machines that charge: volts held at the sense point
 }
 

@@ -48,7 +48,7 @@ func (v Value) completed(systemV float64) Value {
 }
 
 // Acquaint tells every device what it has to know of the others: the
-// resistance of the first battery and the setpoint of the first machine that
+// resistance of the first battery, or of the whole row where it is one of several in series, and the setpoint of the first machine that
 // charges it. The model calls it once, when all devices are read.
 func Acquaint(devices []*Device) {
 	var ohm, charge float64
@@ -57,8 +57,8 @@ func Acquaint(devices []*Device) {
 			continue
 		}
 		for _, s := range d.Kind.Supplies(d) {
-			if s.Battery && ohm == 0 {
-				ohm = s.Ohm
+			if s.Battery && ohm == 0 && s.RatedV > 0 {
+				ohm = s.Ohm * d.scale() * 12 / s.RatedV // of as many in series as give the system's volts
 			}
 			if charge == 0 {
 				charge = s.SetpointV

@@ -32,7 +32,7 @@ var _ = define(Kind{
 	},
 	Supplies: func(d *Device) []Supply {
 		cca := d.Num("cca")
-		return []Supply{{Plus: "+", Minus: "-", Battery: true, MaxA: cca, CCA: cca, Ohm: batterySeriesOhm(d, HotSoak), AmpHours: d.Num("capacity")}}
+		return []Supply{{Plus: "+", Minus: "-", Battery: true, RatedV: d.Num("volts"), MaxA: cca, CCA: cca, Ohm: batterySeriesOhm(d, HotSoak), AmpHours: d.Num("capacity")}}
 	},
 	Buys: func(d *Device) []Purchase {
 		return buy("battery", d, "CCA "+quantity.Text(d.Num("cca"), quantity.Current))

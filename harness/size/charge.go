@@ -160,18 +160,20 @@ func (k *charging) prune(points int) {
 }
 
 // play finds the currents with the wires as they stand: the larger of what
-// flows when the first battery alone takes it, and when all share.
+// flows when all batteries share, and when the one that takes the most of that
+// takes it alone.
 func (k *charging) play(ctx context.Context, wireOhm func(*model.Wire) float64, fuseOhm func(*edge) float64) error {
-	cases := [][]chargeCell{k.cells[:1]}
-	if len(k.cells) > 1 {
-		cases = append(cases, k.cells)
+	all := k.network(k.cells, wireOhm, fuseOhm) // with the copper as the older currents warm it
+	if err := all.solve(ctx); err != nil {
+		return err
 	}
-	nets := make([]*chargeNet, len(cases))
-	for i, cells := range cases { // with the copper as the older currents warm it
-		nets[i] = k.network(cells, wireOhm, fuseOhm)
-		if err := nets[i].solve(ctx); err != nil {
+	nets := []*chargeNet{all}
+	if most := all.thirstiest(); len(k.cells) > 1 {
+		alone := k.network(k.cells[most:most+1], wireOhm, fuseOhm)
+		if err := alone.solve(ctx); err != nil {
 			return err
 		}
+		nets = append(nets, alone)
 	}
 	k.wireA, k.fuseA = make([]float64, len(k.m.Wires)), map[fuseKey]float64{}
 	k.fallV = make([]fall, len(k.machines))

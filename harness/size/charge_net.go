@@ -21,6 +21,7 @@ type chargeNet struct {
 	gives    []circuit.Branch // by machine, -1 for one that charges none of the batteries
 	oneWay   []bool           // by way
 	cells    []chargeCell
+	takes    []circuit.Branch // by cell
 	sol      *circuit.Solution
 	solver   *circuit.Solver
 }
@@ -48,7 +49,7 @@ func (k *charging) network(cells []chargeCell, wireOhm func(*model.Wire) float64
 		if stacked[i] { // what a battery has inside is no loss of the way to the next one
 			ohm = 0
 		}
-		n.add(a, b, resistance(ohm))
+		n.takes = append(n.takes, n.add(a, b, resistance(ohm)))
 		reach.join(a, b)
 	}
 	for _, s := range k.machines {
@@ -115,6 +116,22 @@ func (n *chargeNet) solve(ctx context.Context) (err error) {
 		}
 	}
 }
+
+// thirstiest is the battery that takes the most, the first one of those that
+// take as much.
+func (n *chargeNet) thirstiest() (at int) {
+	most := 0.0
+	for i, b := range n.takes {
+		if a := n.sol.I(b); a > most*(1+sameCharge) {
+			at, most = i, a
+		}
+	}
+	return at
+}
+
+// sameCharge is how far currents of batteries that are alike differ by the
+// order of solving alone.
+const sameCharge = 1e-6
 
 func (n *chargeNet) amps(way int) float64 { return n.sol.I(n.branches[way]) }
 

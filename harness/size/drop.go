@@ -3,6 +3,7 @@ package size
 import (
 	"iter"
 	"math"
+	"slices"
 
 	"legwork/gauge"
 	"legwork/harness/model"
@@ -122,20 +123,46 @@ func circuitFeeding(d *model.Device, pin string) *model.Circuit {
 	return t.Ends[0].Wire.Circuit
 }
 
-// posts are the two posts of the first battery.
+// posts are the two posts of the first battery, or of a row of them in series.
 type posts struct {
 	plus, minus *model.Terminal
 }
 
 func batteryPosts(m *model.Model) posts {
+	var list []posts
 	for _, d := range m.Devices {
 		for _, s := range d.Supplies() {
 			if s.Battery {
-				return posts{d.Terminal(s.Plus), d.Terminal(s.Minus)}
+				list = append(list, posts{d.Terminal(s.Plus), d.Terminal(s.Minus)})
 			}
 		}
 	}
-	return posts{}
+	if len(list) == 0 {
+		return posts{}
+	}
+	return ends(m, list)
+}
+
+// ends gives the outer posts of batteries in series: the first positive one
+// that is no other battery's negative, and the other way round.
+func ends(m *model.Model, list []posts) (out posts) {
+	nets := m.Nets()
+	high, low := map[int]bool{}, map[int]bool{}
+	for _, p := range list {
+		if p.plus != nil && p.minus != nil {
+			high[nets.Of[p.plus.ID]], low[nets.Of[p.minus.ID]] = true, true
+		}
+	}
+	out = list[0]
+	for _, p := range slices.Backward(list) {
+		if p.plus != nil && !low[nets.Of[p.plus.ID]] {
+			out.plus = p.plus
+		}
+		if p.minus != nil && !high[nets.Of[p.minus.ID]] {
+			out.minus = p.minus
+		}
+	}
+	return out
 }
 
 // pinOrMetal gives the terminal that a pin of a device stands for: its own,

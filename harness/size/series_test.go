@@ -43,3 +43,29 @@ wire 4 S9.2 G3.B+ 25mm2 4ft
 	require.True(t, ok)
 	require.InDelta(t, 14.1, s.Reading(tap).Volts, 0.1)
 }
+
+// Which of two batteries in series stands first in the draft is no matter:
+// 0 V lies at the lower one's negative post, and nothing is shorted.
+func TestUpperBatteryFirst(t *testing.T) {
+	r := checked(t, `harness "Upper one first" system 24V
+battery G2 12V cca 750A
+battery G1 12V cca 750A grounds-to frame
+lamp P1 21W 27V grounds-to frame
+heater R1 400W 27V grounds-to frame
+fuse F1 20A from G2 6in
+switch S1 closed when running
+splice J1
+wire 1 G1.+ G2.- 16mm2 6in
+wire 2 G2.+ F1.1 6in
+wire 3 F1.2 S1.1 1ft
+wire 4 S1.2 J1 1ft
+wire 5 J1 P1.1 4ft
+wire 6 J1 R1.1 20AWG 30ft
+`)
+	require.NotContains(t, worstOf(r), "supply-shorted")
+	require.Contains(t, worstOf(r), "drop-over-limit", "30 ft of 20 AWG, 0.3 ohm, take more than 10 %% of 24 V at 15 A")
+	top, ok := r.Model.TerminalByName("G2.+")
+	require.True(t, ok)
+	require.InDelta(t, 2*6.0/750, top.Device.BatteryOhm, 1e-9) // of both, source battery-ohm
+	require.InDelta(t, 25.3, r.Sizes.Hot.Step("off").Reading(top).Volts, 0.01) // 2 x 12.65, source rest-emf
+}

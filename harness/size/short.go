@@ -14,6 +14,7 @@ import (
 // path of least resistance, and the worst way back from any metal. Its graphs
 // hold for every round of sizing; only the wires' resistances differ.
 type shorts struct {
+	emf       float64   // of the battery while the engine is cranked
 	sources   float64   // the battery's own resistance
 	out, back *ohmGraph // from the battery's positive post; from its negative one through metal and wires
 	metals    int       // the first point of back that is metal
@@ -28,7 +29,7 @@ func newShorts(m *model.Model, rated func(*model.Device, int) float64) *shorts {
 		return nil
 	}
 	return &shorts{
-		sources: p.plus.Device.BatteryOhm, metals: len(m.Terminals),
+		emf: gauge.CrankEMF * m.SystemV / 12, sources: p.plus.Device.BatteryOhm, metals: len(m.Terminals),
 		out: outwardGraph(m, rated, p.plus), back: metalGraph(m, p.minus),
 	}
 }
@@ -50,7 +51,7 @@ func (s *shorts) least(w *model.Wire) float64 {
 	if math.IsInf(far, 1) {
 		return 0
 	}
-	return gauge.CrankEMF / (s.sources + far + s.backOhm)
+	return s.emf / (s.sources + far + s.backOhm)
 }
 
 // outwardGraph is the ways by which battery current can reach a terminal

@@ -91,21 +91,37 @@ func (l *layout) number(u union, terminals, metals int) {
 	l.node, l.metal = nodes[:terminals], nodes[terminals:terminals+metals]
 }
 
-// reference is the terminal whose node is 0 V.
+// reference is the terminal whose node is 0 V: the negative post of the first
+// battery, and of the lowest one where batteries stand in series.
 func reference(m *model.Model) *model.Terminal {
-	var first *model.Terminal
+	var batteries, others []*model.Terminal
+	nets := m.Nets()
+	stacked := map[int]bool{} // nets that hold a battery's positive post
 	for _, d := range m.Devices {
 		for _, s := range d.Supplies() {
-			t := d.Terminal(s.Minus)
-			if t != nil && s.Battery {
-				return t
+			minus, plus := d.Terminal(s.Minus), d.Terminal(s.Plus)
+			if minus == nil {
+				continue
 			}
-			if first == nil {
-				first = t
+			if !s.Battery {
+				others = append(others, minus)
+				continue
+			}
+			batteries = append(batteries, minus)
+			if plus != nil {
+				stacked[nets.Of[plus.ID]] = true
 			}
 		}
 	}
-	return first
+	for _, t := range batteries {
+		if !stacked[nets.Of[t.ID]] {
+			return t
+		}
+	}
+	if list := append(batteries, others...); len(list) > 0 {
+		return list[0]
+	}
+	return nil
 }
 
 // union is a disjoint-set forest over 0..n-1; the root of a set is its least member.
