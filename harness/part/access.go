@@ -48,8 +48,9 @@ func (v Value) completed(systemV float64) Value {
 }
 
 // Acquaint tells every device what it has to know of the others: the
-// resistance of the first battery, or of the whole row where it is one of several in series, and the setpoint of the first machine that
-// charges it. The model calls it once, when all devices are read.
+// resistance of the first battery, or of the whole row where it is one of
+// several in series, and the setpoint of the first machine that charges it.
+// The model calls it once, when all devices are read.
 func Acquaint(devices []*Device) {
 	var ohm, charge float64
 	for _, d := range devices {

@@ -66,6 +66,6 @@ wire 6 J1 R1.1 20AWG 30ft
 	require.Contains(t, worstOf(r), "drop-over-limit", "30 ft of 20 AWG, 0.3 ohm, take more than 10 %% of 24 V at 15 A")
 	top, ok := r.Model.TerminalByName("G2.+")
 	require.True(t, ok)
-	require.InDelta(t, 2*6.0/750, top.Device.BatteryOhm, 1e-9) // of both, source battery-ohm
+	require.InDelta(t, 2*6.0/750, top.Device.BatteryOhm, 1e-9)                 // of both, source battery-ohm
 	require.InDelta(t, 25.3, r.Sizes.Hot.Step("off").Reading(top).Volts, 0.01) // 2 x 12.65, source rest-emf
 }
