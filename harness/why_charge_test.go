@@ -79,5 +79,5 @@ wire 2 F7.2 S1.B 1ft
 wire 3 G1.+ M1.B 2AWG 1ft
 wire 4 S1.ST M1.S 1ft
 `, "F7")
-	require.Contains(t, text, "carries no current in any step")
+	require.Contains(t, text, "carries no steady current in any step")
 }

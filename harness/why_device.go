@@ -34,7 +34,7 @@ func (r *Result) whyDevice(d *model.Device) Working {
 func (r *Result) fuseLoad(f size.Fuse) Group {
 	g := Group{Title: "Load and rating"}
 	if f.LoadA < gauge.LeastTellA {
-		g.Steps = append(g.Steps, gauge.Step{Text: "carries no current in any step", Unit: "A", Source: gauge.NodeLaw})
+		g.Steps = append(g.Steps, gauge.Step{Text: "carries no steady current in any step", Unit: "A", Source: gauge.NodeLaw})
 	} else {
 		g.Steps = append(g.Steps, gauge.Step{Text: "largest steady load, in " + f.At, Value: f.LoadA, Unit: "A", Source: gauge.NodeLaw})
 	}

@@ -40,3 +40,31 @@ wire 2  F1.2  P1.1  %s  2ft
 		require.Contains(t, found[0].Detail, c.says)
 	}
 }
+
+// A stated return that is thinner than the fuse ahead of its load asks for is a
+// warning, however thin; 12 AWG carries 50 A at 30 C and 45.8 A at 45 C, by
+// sqrt(80/95), 14 AWG 36.7 A.
+func TestAReturnBelowTheFuseOfItsLoad(t *testing.T) {
+	for wire, want := range map[string]string{
+		"12AWG": "", "14AWG": "F1 is rated 40 A but wire 3 (14 AWG) carries at most 36.7 A", "18AWG": "F1 is rated 40 A but wire 3 (18 AWG) carries at most 22.9 A",
+	} {
+		src := fmt.Sprintf(`place bay  45C
+battery G1  cca 540A  at bay  grounds-to frame
+fuse    F1  40A  at bay  from G1 6in
+motor   M1  draws 15A 13.5V  at bay
+stud    E1  on frame  at bay  M6
+wire 1  G1.+  F1.1  6AWG  6in
+wire 2  F1.2  M1.+  8AWG  4ft
+wire 3  M1.-  E1    %s  1ft
+`, wire)
+		found := only(checked(t, "x.draft", src).Findings, "fuse-above-wire")
+		if want == "" {
+			require.Empty(t, found)
+			continue
+		}
+		require.Len(t, found, 1)
+		require.Equal(t, want, found[0].Msg)
+		require.Equal(t, diag.Warning, found[0].Severity)
+		require.Contains(t, found[0].Detail, "What M1 takes when it stalls")
+	}
+}

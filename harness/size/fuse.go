@@ -26,8 +26,16 @@ func (c *chooser) rateFuses(h *solve.History) {
 	}
 }
 
+// choose rates a fuse for its load and for a start through it. Where the style
+// ends below what a start takes that does not come to its end, one that comes
+// to its end has to do: then the contact closes within the engagement.
 func (f *Fuse) choose(c *chooser, family string) {
-	rated, why, ok := gauge.ChooseFuse(family, f.LoadA, c.p)
+	start := c.startThrough(f.Device, f.Index)
+	rated, why, ok := gauge.ChooseFuseForStart(family, f.LoadA, start, c.p)
+	if !ok && start.FirstA > 0 {
+		start.FirstS = gauge.EngageLongS
+		rated, why, ok = gauge.ChooseFuseForStart(family, f.LoadA, start, c.p)
+	}
 	f.Chosen, f.Why = true, why
 	if ok {
 		f.RatedA = rated

@@ -2,6 +2,7 @@ package size
 
 import (
 	"math"
+	"slices"
 
 	"legwork/gauge"
 	"legwork/harness/model"
@@ -21,6 +22,7 @@ type Pull struct {
 	Wires  []*model.Wire
 	posts  float64 // volts of the battery's posts at that moment
 	flows  []flow
+	fuses  []fuseKey
 }
 
 func (p *Pull) loss() *loss {
@@ -67,6 +69,13 @@ func (c *chooser) pullOf(r solve.Relay, s *solve.State, now solve.RelayState) (p
 	}
 	p.flows = w.out.way(c.tracer.point[plus.ID], nil)
 	p.flows = w.back.way(c.tracer.point[minus.ID], p.flows)
+	note := func(e *edge, _ int) {
+		if e.sort == fuseEdge {
+			p.fuses = append(p.fuses, fuseKey{e.device, e.index})
+		}
+	}
+	w.out.walk(c.tracer.point[plus.ID], note)
+	w.back.walk(c.tracer.point[minus.ID], note)
 	for i := range p.flows {
 		p.flows[i].amps = p.Amps
 		p.Wires = append(p.Wires, p.flows[i].wire)
@@ -93,4 +102,15 @@ func (c *chooser) pullHeat(k *gauge.WireCase, w *model.Wire) {
 	if a := c.pullA[w.ID]; a > 0 && !feedsStarter(w) {
 		k.StartA, k.StartS = a, gauge.CrankAttemptS
 	}
+}
+
+// startThrough gives the start that flows through a protective element: the
+// largest pull of a solenoid, held in as long as a starter is.
+func (c *chooser) startThrough(d *model.Device, index int) (s gauge.PullIn) {
+	for _, p := range c.pulled {
+		if p.Amps > s.FirstA && slices.Contains(p.fuses, fuseKey{d, index}) {
+			s = gauge.PullIn{FirstA: p.Amps, FirstS: gauge.CrankAttemptS, HoldA: p.Device.Draws()[p.Draw].Amps}
+		}
+	}
+	return s
 }

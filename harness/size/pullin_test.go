@@ -74,3 +74,39 @@ func TestSWireGrowsUntilTheSolenoidCloses(t *testing.T) {
 	thin := checked(t, fmt.Sprintf(starting, "20ft", "14AWG", "14AWG")).Sizes.Pulls[0]
 	require.Less(t, thin.Volts, thin.LeastV)
 }
+
+// The fuses of a start (invented draft). A solenoid draws some 39 A to pull in
+// and holds with 10 A (usual figures): a blade, which holds 1.1 x its rating
+// for 10 s, has to have 40 A, both where it feeds the solenoid alone and where
+// a lamp of 0.35 A is all that it feeds otherwise.
+const startFuses = `battery G1  cca 600A  grounds-to frame
+starter M1  draws 160A  grounds-to frame
+keyswitch S1
+  off
+  run    B IGN
+  crank  B IGN ST
+lamp P1  5W  grounds-to frame
+fuse F1  from G1 6in
+fuse F2  5A
+fuse F3%s
+wire 1  G1.+  F1.1  6in
+wire 2  F1.2  S1.B  4ft
+wire 3  S1.ST  F3.1  3ft
+wire 4  F3.2  M1.S  3ft
+wire 5  G1.+  M1.B  2/0AWG  3ft
+wire 6  S1.IGN  F2.1  3ft
+wire 7  F2.2  P1.1  3ft
+`
+
+func TestAFuseOfASolenoidIsRatedForItsPull(t *testing.T) {
+	for style, want := range map[string]float64{"": 40, "  maxi": 40, "  mini": 20} {
+		_, s := chosen(t, fmt.Sprintf(startFuses, style))
+		rated := map[string]float64{}
+		for _, f := range s.Fuses {
+			rated[f.Device.Name] = f.RatedA
+		}
+		require.InDelta(t, want, rated["F3"], 0, "F3%s", style)
+		require.InDelta(t, 40, rated["F1"], 0)
+		require.Empty(t, failures(s))
+	}
+}
