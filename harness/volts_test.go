@@ -2,6 +2,7 @@ package harness_test
 
 import (
 	"context"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -61,6 +62,9 @@ func TestVoltsUnlikeTheSystem(t *testing.T) {
 		{"said twice", "harness \"H\"  system 12V\nbattery G1  24V  grounds-to frame\n" + tail, "G1 brings 25.3 V in off, in a harness of 12 V"},
 		{"12 V battery", "harness \"H\"  system 24V\nbattery G1  12V  grounds-to frame\n" + tail, "the sources give 12.6 V together, in a harness of 24 V"},
 		{"two in series", inSeries(2), "P1.1 has 50.6 V across it in off and is made for 27 V"},
+		{"12 V machine", "harness \"H\"  system 24V\nbattery G1  24V  grounds-to frame\nalternator G2  60A  setpoint 14.2V  grounds-to frame\nwire 9  G1.+  G2.B+  4ft\n" + tail,
+			"G2 holds 14.2 V, in a harness of 24 V"},
+		{"24 V lamp", "battery G1  grounds-to frame\n" + strings.Replace(tail, "5W", "5W 27V", 1), "P1 is made for 27 V, in a harness of 12 V"},
 		{"sound", "battery G1  grounds-to frame\n" + tail, ""},
 		{"sound at 24 V", "harness \"H\"  system 24V\nbattery G1  24V  grounds-to frame\n" + tail, ""},
 	} {

@@ -17,7 +17,7 @@ var _ = define(Rule{
 	Severity: diag.Fault,
 	Title:    "A source or a load gets far other volts than it is made for.",
 	Why: "A 24 V battery in a 12 V harness, two batteries in series by mistake, or a 12 V lamp on the whole of a 24 V battery: the load burns out, or controllers die. " +
-		"The other way round, with half of the volts, nothing works as it should. " +
+		"The other way round, with half of the volts, nothing works as it should: a load made for 24 V on 12 V is a warning. " +
 		"Make the batteries, the system volts of the harness and the ratings of the loads agree, or tap the middle of the batteries for the load.",
 	Equation: "3/4 of rated volts <= volts of the sources together; volts of source or load <= 4/3 of rated volts",
 	Figures:  []string{"system-volts"},
@@ -43,7 +43,8 @@ wire 2  F1.2  P1.1  4ft
 // wrongVolts judges the sources first: where they are wrong, so is every load.
 func wrongVolts(p *Pass) {
 	list := states(p.Sizes.Hot)
-	if p.strongSources(list) || p.weakSources(list) {
+	strong, weak := p.strongSources(list), p.weakMachines()
+	if strong || weak || p.weakSources(list) {
 		return
 	}
 	for _, d := range p.Model.Devices {
@@ -68,6 +69,28 @@ func (p *Pass) strongSources(list []*solve.State) (any bool) {
 				Msg:    fmt.Sprintf("%s brings %s in %s, in a harness of %s", d.Name, quantity.Text(volts, quantity.Voltage), at, quantity.Text(p.Model.SystemV, quantity.Voltage)),
 				Detail: "Say the system volts in the harness line, or take a source of these volts.",
 				Values: []diag.Value{{Name: d.Name, Got: volts, Limit: limit, Unit: "V", Bound: diag.AtMost}},
+			})
+		}
+	}
+	return any
+}
+
+// weakMachines reports every alternator that charges less than the system
+// holds: the battery goes flat behind it, or is pulled down to its volts.
+func (p *Pass) weakMachines() (any bool) {
+	limit := gauge.LeastOfRatedVolts * p.Model.SystemV
+	for _, d := range p.Model.Devices {
+		for _, u := range d.Supplies() {
+			if u.Battery || !(u.SetpointV > 0) || u.SetpointV >= limit {
+				continue
+			}
+			any = true
+			p.Report(diag.Finding{
+				At: d.At,
+				Msg: fmt.Sprintf("%s holds %s, in a harness of %s", d.Name, quantity.Text(u.SetpointV, quantity.Voltage),
+					quantity.Text(p.Model.SystemV, quantity.Voltage)),
+				Detail: "Take a machine of the volts of the system, or say the system volts in the harness line.",
+				Values: []diag.Value{{Name: d.Name, Got: u.SetpointV, Limit: limit, Unit: "V", Bound: diag.AtLeast}},
 			})
 		}
 	}
@@ -113,14 +136,25 @@ func (p *Pass) wantsReturn(d *model.Device) bool {
 }
 
 func (p *Pass) judgeLoadVolts(list []*solve.State, d *model.Device, w part.Draw) {
+	where := w.At
+	if where.IsZero() {
+		where = d.At
+	}
+	if least := w.RatedV * gauge.LeastOfRatedVolts; gauge.MostOfRatedVolts*p.Model.SystemV < least {
+		p.Report(diag.Finding{
+			Severity: diag.Warning,
+			At:       where,
+			Msg: fmt.Sprintf("%s is made for %s, in a harness of %s", d.Name, quantity.Text(w.RatedV, quantity.Voltage),
+				quantity.Text(p.Model.SystemV, quantity.Voltage)),
+			Detail: "It does little at these volts: take one that is made for them.",
+			Values: []diag.Value{{Name: d.Name, Got: p.Model.SystemV, Limit: least, Unit: "V", Bound: diag.AtLeast}},
+		})
+		return
+	}
 	limit := gauge.MostOfRatedVolts * w.RatedV
 	at, volts := highest(list, d.Terminal(w.Plus), d.Terminal(w.Minus))
 	if !(w.RatedV > 0) || !(volts > limit) {
 		return
-	}
-	where := w.At
-	if where.IsZero() {
-		where = d.At
 	}
 	p.Report(diag.Finding{
 		At:     where,
