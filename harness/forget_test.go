@@ -1,6 +1,7 @@
 package harness_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -18,9 +19,9 @@ lamp    P1  5W  grounds-to frame
 lamp    P2  5W  grounds-to frame
 `
 	for name, text := range drafts {
-		want, err := harness.Parse(name, []byte(text)).Check(t.Context(), harness.Options{})
+		want, err := besideShelf(t, name, text).Check(t.Context(), harness.Options{})
 		require.NoError(t, err)
-		d := harness.Parse(name, []byte(text))
+		d := besideShelf(t, name, text)
 		d.Forget()
 		got, err := d.Check(t.Context(), harness.Options{})
 		require.NoError(t, err)
@@ -31,5 +32,10 @@ lamp    P2  5W  grounds-to frame
 		}
 		require.Equal(t, text, string(d.Source(name)))
 		require.Empty(t, d.File.Stmts)
+		require.Equal(t, strings.Contains(text, "\ninclude "), len(d.Included) > 0, name)
+		for _, f := range d.Included {
+			require.Empty(t, f.Stmts)
+			require.NotEmpty(t, d.Source(f.Name))
+		}
 	}
 }

@@ -72,7 +72,7 @@ func requireOutcome(t *testing.T, src string) {
 	t.Helper()
 	ctx, cancel := context.WithTimeout(t.Context(), maxFuzzTime)
 	defer cancel()
-	d := harness.Parse("fuzz.draft", []byte(src))
+	d := besideShelf(t, "fuzz.draft", src)
 	requireSound(t, d.Findings, src)
 	r, err := d.Check(ctx, harness.Options{})
 	if errors.Is(err, harness.ErrProfile) {

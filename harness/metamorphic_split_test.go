@@ -17,21 +17,23 @@ import (
 )
 
 // settled writes the chosen size and the measured length of every wire into
-// the draft, so that nothing is left to choose.
-func settled(t *testing.T, src string) ([]row, *harness.Result) {
+// the draft, so that nothing is left to choose. Wires of an option that is not
+// fitted are no part of the harness and stay as they are.
+func (s subject) settled(t *testing.T) ([]row, *harness.Result) {
 	t.Helper()
-	r, err := harness.Parse("same.draft", []byte(text(rows(t, src)))).Check(t.Context(), harness.Options{})
-	require.NoError(t, err)
-	require.NotNil(t, r.Sizes, "%v", r.Findings)
-	list := clone(rows(t, src))
+	r := s.check(t, text(rows(t, s.src)))
+	list := clone(rows(t, s.src))
+	count := 0
 	for i, x := range list {
 		if !x.isWire() {
 			continue
 		}
 		w, found := r.Model.WireByNumber(x.words[1])
-		if !found { // of an option that is not fitted
+		if !found {
+			require.False(t, s.full, "wire %s", x.words[1])
 			continue
 		}
+		count++
 		k := r.Sizes.Wires[w.ID].Conductor
 		if !w.Sized {
 			list[i].words = append(list[i].words, strings.ReplaceAll(k.Size.Name, " ", ""))
@@ -40,6 +42,7 @@ func settled(t *testing.T, src string) ([]row, *harness.Result) {
 			list[i].words = append(list[i].words, meters(k.LengthM))
 		}
 	}
+	require.Len(t, r.Model.Wires, count)
 	return list, r
 }
 
@@ -47,30 +50,43 @@ func settled(t *testing.T, src string) ([]row, *harness.Result) {
 func meters(m float64) string { return strconv.FormatFloat(m, 'f', 9, 64) + "m" }
 
 // An ideal splice in a wire, at the hottest place on its way, changes nothing:
-// the two parts are as long as the whole.
+// the two parts are as long as the whole. Cores stay whole: what runs in one
+// jacket has no splice.
 func TestSplicesDoNotMatter(t *testing.T) {
-	eachDraft(t, func(t *testing.T, src string) {
-		list, r := settled(t, src)
-		want := tell(t, text(list), unchanged)
-		split := 0
+	eachDraft(t, func(t *testing.T, s subject) {
+		list, r := s.settled(t)
+		want := s.tell(t, text(list), unchanged)
+		far := map[string]string{} // by wire number: the end of its second part
 		var out, splices []row
 		for _, x := range list {
-			if x.head() != "wire" {
-				out = append(out, x)
-				continue
-			}
-			w, found := r.Model.WireByNumber(x.words[1])
-			if !found {
+			w, found := r.Model.WireByNumber(x.words[min(1, len(x.words)-1)])
+			if x.head() != "wire" || !found {
 				out = append(out, x)
 				continue
 			}
 			a, b, j := halved(r, w, x)
 			out, splices = append(out, a, b), append(splices, j)
-			split++
+			far[x.words[1]] = x.words[3]
 		}
-		require.Positive(t, split)
-		requireSameVolts(t, want.volts, tell(t, text(append(out, splices...)), unchanged).volts)
+		require.NotEmpty(t, far)
+		togetherStill(out, far)
+		requireSameVolts(t, want.volts, s.tell(t, text(append(out, splices...)), unchanged).volts)
 	})
+}
+
+// togetherStill lets the lines of two wires in one cavity name the part that
+// ends there.
+func togetherStill(list []row, far map[string]string) {
+	for _, x := range list {
+		if x.head() != "together" {
+			continue
+		}
+		for i, number := range x.words[2:] {
+			if far[number] == x.words[1] {
+				x.words[2+i] = number + "b"
+			}
+		}
+	}
 }
 
 // halved gives the two parts of a wire, 0.4 and 0.6 of it, and the splice.
@@ -98,8 +114,8 @@ func halved(r *harness.Result, w *model.Wire, x row) (a, b, splice row) {
 // With two batteries side by side, 0 V lies at the first one in the draft.
 // Which that is may shift all volts, but no volts between two points.
 func TestReferenceDoesNotMatter(t *testing.T) {
-	eachDraft(t, func(t *testing.T, src string) {
-		list, _ := settled(t, src)
+	eachDraft(t, func(t *testing.T, s subject) {
+		list, _ := s.settled(t)
 		at := slices.IndexFunc(list, func(x row) bool { return x.head() == "battery" })
 		first := list[at]
 		twin := row{0, slices.Clone(first.words)}
@@ -111,26 +127,24 @@ func TestReferenceDoesNotMatter(t *testing.T) {
 		after := slices.Concat(list, []row{twin}, loose)
 		before := slices.Concat(list[:at], []row{twin}, list[at:], loose)
 		post := first.words[1] + ".-"
-		a, b := against(t, text(after), post), against(t, text(before), post)
+		a, b := s.against(t, text(after), post), s.against(t, text(before), post)
 		requireSameVolts(t, a, b)
 	})
 }
 
 // against gives the volts of a draft against a terminal, by step and terminal.
-func against(t *testing.T, src, post string) map[string]float64 {
+func (s subject) against(t *testing.T, src, post string) map[string]float64 {
 	t.Helper()
-	d := harness.Parse("same.draft", []byte(src))
-	for f := range d.Findings.AtLeast(diag.Fault) {
+	r := s.check(t, src)
+	for f := range r.Draft.Findings.AtLeast(diag.Fault) {
 		require.Fail(t, f.String())
 	}
-	r, err := d.Check(t.Context(), harness.Options{})
-	require.NoError(t, err)
 	zero, ok := r.Model.TerminalByName(post)
 	require.True(t, ok)
 	out := map[string]float64{}
-	for _, s := range r.Sizes.Hot.States {
+	for _, state := range r.Sizes.Hot.States {
 		for _, term := range r.Model.Terminals {
-			out[fmt.Sprint(s.Step.Name, " ", term.Device.Name, ".", term.Name)] = s.Volts[term.ID] - s.Volts[zero.ID]
+			out[fmt.Sprint(state.Step.Name, " ", term.Device.Name, ".", term.Name)] = state.Volts[term.ID] - state.Volts[zero.ID]
 		}
 	}
 	require.False(t, math.IsNaN(out["running "+post]))

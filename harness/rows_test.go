@@ -51,11 +51,11 @@ func text(list []row) string {
 	return b.String()
 }
 
-// blocks parts rows into statements of the first one's level with their children.
-func blocks(list []row) [][]row {
+// blocks parts rows into the statements of a level, each with its children.
+func blocks(list []row, level int) [][]row {
 	var out [][]row
 	for _, r := range list {
-		if r.level == list[0].level {
+		if r.level == level {
 			out = append(out, nil)
 		}
 		out[len(out)-1] = append(out[len(out)-1], r)
@@ -72,7 +72,9 @@ func (r row) isDevice() bool {
 }
 
 // isWire reports whether a row declares a conductor with two ends.
-func (r row) isWire() bool { return r.head() == "wire" || r.head() == "strap" || r.head() == "lead" }
+func (r row) isWire() bool {
+	return slices.Contains([]string{"wire", "strap", "lead", "core", "drain"}, r.head())
+}
 
 // clone copies rows, so that a change of one draft leaves the other alone.
 func clone(list []row) []row {
@@ -91,22 +93,25 @@ func shipped(tb testing.TB) map[string]string {
 	require.NotEmpty(tb, names)
 	out := map[string]string{}
 	for _, name := range names {
-		out[filepath.Base(name)] = whole(tb, name)
+		src, err := os.ReadFile(name)
+		require.NoError(tb, err)
+		out[filepath.Base(name)] = string(src)
 	}
 	return out
 }
 
-// whole reads a draft with the text of what it includes in the place of each
-// include line.
-func whole(tb testing.TB, name string) string {
+// whole reads a draft of a folder with the text of what it includes in the
+// place of each include line.
+func whole(tb testing.TB, folder, src string) string {
 	tb.Helper()
-	src, err := os.ReadFile(name)
-	require.NoError(tb, err)
 	var b strings.Builder
-	for line := range strings.Lines(string(src)) {
+	for line := range strings.Lines(src) {
 		if file, found := strings.CutPrefix(line, "include \""); found {
 			file, _, _ = strings.Cut(file, "\"")
-			line = whole(tb, filepath.Join(filepath.Dir(name), file))
+			name := filepath.Join(folder, file)
+			text, err := os.ReadFile(name)
+			require.NoError(tb, err)
+			line = whole(tb, filepath.Dir(name), string(text))
 		}
 		b.WriteString(line)
 	}

@@ -12,21 +12,6 @@ import (
 	"legwork/harness/draft"
 )
 
-// onShelf reads a draft (invented) that stands beside the shipped shelf.
-func onShelf(t *testing.T, src string) *harness.Draft {
-	t.Helper()
-	root, err := os.OpenRoot("../testdata")
-	require.NoError(t, err)
-	t.Cleanup(func() { require.NoError(t, root.Close()) })
-	fsys := files("car.draft", src)
-	for _, name := range []string{"terminals", "seals", "relays"} {
-		text, err := root.ReadFile("shelf/" + name + ".draft")
-		require.NoError(t, err)
-		fsys["shelf/"+name+".draft"] = files("x", string(text))["x"]
-	}
-	return harness.Load(fsys, "car.draft")
-}
-
 // Every part of the shipped shelf can be used, and its files are tidy.
 func TestShelfIsSound(t *testing.T) {
 	entries, err := os.ReadDir("../testdata/shelf")
@@ -56,7 +41,7 @@ func TestShelfIsSound(t *testing.T) {
 		}
 	}
 	require.Greater(t, parts, 35)
-	d := onShelf(t, use)
+	d := besideShelf(t, "car.draft", use)
 	require.Empty(t, d.Findings)
 	require.Len(t, d.Model.Devices, parts)
 }
@@ -64,7 +49,7 @@ func TestShelfIsSound(t *testing.T) {
 // The shelf judges what is crimped into it: a 10 A fuse in a mini holder takes
 // 14 AWG at most, and a sealed 2.8 mm plug wants the seal for it.
 func TestShelfJudgesFit(t *testing.T) {
-	d := onShelf(t, strings.Join([]string{
+	d := besideShelf(t, "car.draft", strings.Join([]string{
 		`include "shelf/relays.draft"`,
 		"battery G1  grounds-to frame", "fuse F1  part mini-10  from G1 6in", "relay K1  part five-pin", "switch S1  closed",
 		"lamp P1  5W  grounds-to frame", "connector X1  part plug-28-2way",
