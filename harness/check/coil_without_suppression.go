@@ -83,7 +83,7 @@ type driver struct {
 }
 
 func (p *Pass) reportKick(d *model.Device, k part.Kick, by []driver) {
-	if !anyWire(d) {
+	if !anyWire(d) || d.Existing && (leftOut(pinOf(d, k.A)) || leftOut(pinOf(d, k.B))) {
 		return
 	}
 	for _, o := range by {

@@ -3,6 +3,7 @@ package check
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 
 	"legwork/harness/diag"
@@ -19,12 +20,12 @@ var _ = define(Rule{
 	Why: "Every wire, fuse, contact and bolted joint on the way in and on the way back takes its share. " +
 		"A pump loses flow, a lamp light, a controller margin. The loss is counted from the battery's posts to the load's own terminals, " +
 		"feed and return together, in the steps where it works. " +
-		"What a controller's own driver takes is left out: no wire cures it, and the volts at the load have it in. " +
+		"What a controller's own driver takes, or a resistor that the draft puts in the line, is left out: no wire cures it, and the volts at the load have it in. " +
 		"Where only usual plug contacts, which no standard promises, would take it over the limit, that is a note. " +
 		"Where one wire or part takes more than half of what several loads lose, they are told of once.",
 	Equation: "(volts post to post) - (volts across the load) <= limit",
 	Figures:  []string{"drop-3", "drop-10"},
-	Misses:   "Corroded and loose contacts. While the starter turns, feed-low-while-cranking judges by volts instead.",
+	Misses:   "Corroded and loose contacts. Loads in series with one another, which share the volts as they are made to. While the starter turns, feed-low-while-cranking judges by volts instead.",
 	Needs:    States,
 	Bad: `battery G1  cca 540A  grounds-to frame
 fuse    F1  10A  from G1 6in
@@ -45,6 +46,26 @@ wire 3  M1.-  E1    18AWG  3ft
 	Run: dropOverLimit,
 })
 
+// lessStated takes what resistors of the draft use up off a loss: they are
+// there for it. While the starter turns, the volts at the load are judged.
+func lessStated(path size.Path) size.Path {
+	if path.Step.Engine == part.Turning {
+		return path
+	}
+	for _, x := range path.Shares {
+		if statedOhm(x) {
+			path.DropV -= math.Abs(x.Volts)
+			path.UsualV -= math.Abs(x.Volts)
+		}
+	}
+	return path
+}
+
+// statedOhm reports whether a share is that of a resistor in the line.
+func statedOhm(x size.Share) bool {
+	return x.Kind == size.InlineShare && slices.ContainsFunc(x.Device.Passes(), func(w part.Path) bool { return w.Ohm > 0 })
+}
+
 // loadOf names one load of the model.
 type loadOf struct {
 	device *model.Device
@@ -54,8 +75,12 @@ type loadOf struct {
 func dropOverLimit(p *Pass) {
 	paths := map[loadOf][]size.Path{}
 	for _, path := range p.Sizes.Drops() {
+		w := path.Device.Draws()[path.Draw]
+		if p.inSeries(w, p.netOf(path.Device, w.Plus), p.netOf(path.Device, w.Minus)) {
+			continue
+		}
 		l := loadOf{path.Device, path.Draw}
-		paths[l] = append(paths[l], path)
+		paths[l] = append(paths[l], lessStated(path))
 	}
 	var list []*overLimit
 	p.eachDraw(func(d *model.Device, i int, w part.Draw) {

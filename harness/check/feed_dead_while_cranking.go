@@ -127,6 +127,7 @@ func (p *Pass) reportDead(group []deadLoad) {
 		others += ", " + shown(o.device, o.draw.Plus)
 		related = append(related, diag.Related{At: o.draw.At, Msg: o.device.Name + " hangs on the same feed"})
 	}
+	related = append(related, p.openedOnFeed(l)...)
 	p.Report(diag.Finding{
 		At: l.draw.At,
 		Msg: fmt.Sprintf("%s%s %s no volts in %s, but %s in %s", shown(l.device, l.draw.Plus), others, verb, l.step.Step.Name,

@@ -10,6 +10,7 @@ type way struct {
 	to     int
 	device *model.Device
 	output bool // a controller output
+	field  bool // a winding inside a source
 }
 
 // graph is the ways between nets, each contact, fuse, diode and output taken
@@ -55,17 +56,21 @@ func (p *Pass) netOf(d *model.Device, pin string) int {
 	return -1
 }
 
-func (p *Pass) addWay(d *model.Device, a, b string, oneWay, output bool) {
+// addWay adds a way through a device, w with all but its end.
+func (p *Pass) addWay(d *model.Device, a, b string, oneWay bool, w way) {
 	na, nb := p.netOf(d, a), p.netOf(d, b)
 	if na < 0 || nb < 0 {
 		return
 	}
 	g := p.ways
-	g.on[na] = append(g.on[na], way{nb, d, output})
-	g.back[nb] = append(g.back[nb], way{na, d, output})
+	w.device = d
+	toA, toB := w, w
+	toA.to, toB.to = na, nb
+	g.on[na] = append(g.on[na], toB)
+	g.back[nb] = append(g.back[nb], toA)
 	if !oneWay {
-		g.on[nb] = append(g.on[nb], way{na, d, output})
-		g.back[na] = append(g.back[na], way{nb, d, output})
+		g.on[nb] = append(g.on[nb], toA)
+		g.back[na] = append(g.back[na], toB)
 	}
 }
 
@@ -73,17 +78,17 @@ func (p *Pass) addWay(d *model.Device, a, b string, oneWay, output bool) {
 func (p *Pass) deviceWays(d *model.Device) {
 	k := d.Kind
 	for _, f := range d.Protects() {
-		p.addWay(d, f.In, f.Out, false, false)
+		p.addWay(d, f.In, f.Out, false, way{})
 	}
 	for _, c := range d.Switches() {
-		p.addWay(d, c.A, c.B, false, false)
+		p.addWay(d, c.A, c.B, false, way{})
 	}
 	for _, list := range []func(*part.Device) []part.Path{k.Passes, k.Inside} {
 		if list == nil {
 			continue
 		}
 		for _, w := range list(d.Device) {
-			p.addWay(d, w.A, w.B, w.OneWay, false)
+			p.addWay(d, w.A, w.B, w.OneWay, way{field: len(d.Supplies()) > 0})
 		}
 	}
 }
@@ -98,9 +103,9 @@ func (p *Pass) outputWays(d *model.Device) {
 	for _, o := range d.Drives() {
 		for _, w := range feeds {
 			if o.Sinks {
-				p.addWay(d, o.Pin, w.Minus, true, true)
+				p.addWay(d, o.Pin, w.Minus, true, way{output: true})
 			} else {
-				p.addWay(d, w.Plus, o.Pin, true, true)
+				p.addWay(d, w.Plus, o.Pin, true, way{output: true})
 			}
 		}
 	}

@@ -19,7 +19,7 @@ var _ = define(Rule{
 	Why: "Wires and fuses are sized from the currents of the steps. A load that is never on in any of them leaves its wires sized for nothing, " +
 		"and nobody has looked at its drop. Say when its switch is closed or its output is on, or add a step in which it works.",
 	Equation: "in at least one step the load draws a fifth of its current or more",
-	Misses:   "Anything while another rule reports a fault, which may be why a load is never on. Loads that are on together in the vehicle but never in the same step. A device whose coil is a spare, or is in the vehicle already and not drawn.",
+	Misses:   "Anything while another rule reports a fault, which may be why a load is never on. Loads that are on together in the vehicle but never in the same step. A device whose coil is a spare; what hangs on a relay that is in the vehicle already and whose coil is not drawn.",
 	Needs:    Sound,
 	Bad: `battery G1  cca 540A  grounds-to frame
 fuse    F1  10A  from G1 6in
@@ -41,10 +41,10 @@ wire 3  S1.2  P1.1  4ft
 })
 
 func loadNeverOn(p *Pass) {
-	r, starved := p.reach(), p.starved()
+	r, starved, unseen := p.reach(), p.starved(), p.behindUnseen()
 	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
 		plus, minus := pinOf(d, w.Plus), pinOf(d, w.Minus)
-		if w.Amps <= 0 || starved[d] || workedElsewhere(d) || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
+		if w.Amps <= 0 || starved[d] || workedElsewhere(d) || unseen[loadOf{d, i}] || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
 			return // told of by other rules
 		}
 		most := 0.0
@@ -72,4 +72,21 @@ func workedElsewhere(d *model.Device) bool {
 		}
 	}
 	return false
+}
+
+// behindUnseen gives the loads behind a contact of a device that is in the
+// vehicle already and whose coil is not drawn: it may well pull in.
+func (p *Pass) behindUnseen() map[loadOf]bool {
+	set := map[loadOf]bool{}
+	for _, d := range p.Model.Devices {
+		if !d.Existing || !workedElsewhere(d) {
+			continue
+		}
+		for _, c := range d.Switches() {
+			for _, b := range append(p.loadsOf(d, c.A, c.B), p.loadsOf(d, c.B, c.A)...) {
+				set[loadOf{b.device, b.index}] = true
+			}
+		}
+	}
+	return set
 }

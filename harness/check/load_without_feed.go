@@ -12,7 +12,7 @@ var _ = define(Rule{
 	Title:    "No source can reach a load or a coil.",
 	Why: "Whatever is switched on, no way leads from a battery or an alternator to it. " +
 		"Usually a wire is missing, ends at the wrong terminal, or a plug half is not wired through.",
-	Equation: "from a source there is a way, through any contact or output as if closed, to the load's feed",
+	Equation: "from a source there is a way, through any contact or output as if closed and through loads in series, to the load's feed",
 	Misses:   "A way that exists but is closed in no step: load-never-on tells of that. What is in the vehicle already (existing) and has no wire drawn there.",
 	Needs:    Model,
 	Bad: `battery G1  grounds-to frame

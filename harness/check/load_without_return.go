@@ -17,7 +17,7 @@ var _ = define(Rule{
 		"leaves a load dead, or worse: it finds its way back through another load, a cable sheath or a sensor wire. " +
 		"A controller without any ground is told once, with all that it switches. " +
 		"One of several ground terminals left open is a warning: its drivers then share the others.",
-	Equation: "from the load's return there is a way, through any contact or output as if closed, to the negative post of a battery",
+	Equation: "from the load's return there is a way, through any contact or output as if closed and through loads in series, to the negative post of a battery",
 	Misses:   "A way back that exists but is poor: drop-over-limit judges that. What is in the vehicle already and has no wire drawn there.",
 	Needs:    Model,
 	Bad: `battery G1  grounds-to frame

@@ -32,6 +32,8 @@ type Pass struct {
 	modules  map[*model.Device]int // index of a controller among the relays
 	reached  *reach                // outputs as if on
 	bare     *reach                // without outputs
+	wired    *reach                // without field windings
+	strung   *series
 }
 
 // Skip names a rule that could not run, and why.

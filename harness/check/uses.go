@@ -81,6 +81,11 @@ func (p *Pass) lays() []lay {
 				l.plus, l.minus = u.minus, u.plus
 				l.fed, l.led = true, r.minus[na]
 			}
+			if !l.reversed {
+				ends := [2]int{p.netOf(u.device, l.plus), p.netOf(u.device, l.minus)}
+				l.fed = l.fed || p.fedOn(ends[0], u)
+				l.led = l.led || p.ledOn(ends[1], u)
+			}
 		}
 		list = append(list, l)
 	}

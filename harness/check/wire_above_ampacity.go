@@ -63,9 +63,17 @@ wire 5  F4.2  R3.1    16AWG
 				At: sizeSpan(w),
 				Msg: fmt.Sprintf("wire %s carries %s in %s; %s is good for %s there", w.Wire.Number,
 					quantity.Text(l.Asked, quantity.Current), w.At, w.Conductor.Size.Name, quantity.Text(l.Got, quantity.Current)),
-				Detail: fmt.Sprintf("Its way passes %.0f C, with %d loaded conductors together.", w.Judgement.Case.AmbientC, max(1, w.Loaded)),
+				Detail: fmt.Sprintf("Its way passes %.0f C, %s.", w.Judgement.Case.AmbientC, together(w.Loaded)),
 				Values: []diag.Value{{Name: "current", Got: l.Asked, Limit: l.Got, Unit: "A", Bound: diag.AtMost}},
 			})
 		})
 	},
 })
+
+// together says how many loaded conductors lie side by side, this one among them.
+func together(loaded int) string {
+	if loaded <= 1 {
+		return "with no other loaded conductor beside it"
+	}
+	return fmt.Sprintf("with %d loaded conductors together", loaded)
+}

@@ -8,6 +8,7 @@ import (
 // Supply is a source of current.
 type Supply struct {
 	Plus, Minus string // terminals
+	Pilot       string // a terminal that follows Plus while the source gives; "" for none
 	Battery     bool   // may be shorted for hundreds of amperes at any time
 	MaxA        float64
 	CCA         float64 // batteries

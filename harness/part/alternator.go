@@ -27,7 +27,7 @@ var _ = define(Kind{
 	Stamp:  stampAlternator,
 	Symbol: alternatorSymbol(),
 	Supplies: func(d *Device) []Supply {
-		return []Supply{{Plus: "B+", Minus: "-", MaxA: d.Num("rating"), SetpointV: d.Num("setpoint")}}
+		return []Supply{{Plus: "B+", Minus: "-", Pilot: "D+", MaxA: d.Num("rating"), SetpointV: d.Num("setpoint")}}
 	},
 	Inside: func(d *Device) []Path { return []Path{{A: "D+", B: "-", OneWay: true}} },
 	Buys: func(d *Device) []Purchase {
