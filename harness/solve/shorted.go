@@ -31,10 +31,17 @@ func (p *play) shorts() []Short {
 		}
 	}
 	var list []Short
+	spread := false // the same for all diodes
 	for _, i := range p.f.diodes {
-		if p.closed[i] && p.amps(i) > leastShortA {
-			list = append(list, p.diodeShort(&p.f.links[i], p.amps(i), ref)...)
+		if !p.closed[i] || !(p.amps(i) > leastShortA) {
+			continue
 		}
+		if !spread {
+			p.spread(p.scratch.plus, p.sourceNodes(), withIt, p.f.carries)
+			p.spread(p.scratch.minus, []circuit.Node{ref}, againstIt, p.f.carries)
+			spread = true
+		}
+		list = append(list, p.diodeShort(&p.f.links[i], p.amps(i))...)
 	}
 	return list
 }
@@ -95,12 +102,10 @@ func (p *play) sourceNodes() []circuit.Node {
 	return list
 }
 
-// diodeShort gives the short that a conducting diode makes: its anode is fed
-// and its cathode led back without a load between.
-func (p *play) diodeShort(l *link, amps float64, ref circuit.Node) []Short {
+// diodeShort gives the short that a conducting diode makes, where its anode is
+// fed and its cathode led back without a load between: the marks say what is.
+func (p *play) diodeShort(l *link, amps float64) []Short {
 	s := &p.scratch
-	p.spread(s.plus, p.sourceNodes(), withIt, p.f.carries)
-	p.spread(s.minus, []circuit.Node{ref}, againstIt, p.f.carries)
 	if !s.plus[l.a] || !s.minus[l.b] {
 		return nil
 	}
