@@ -12,6 +12,7 @@ type canvas struct {
 	sections, bars, leads, wires, dots, symbols, links, labels, frame, legend *scene.Node
 
 	taken []scene.Box // what texts keep clear of
+	ways  []way       // where the wires run, for the labels beside them
 	jobs  []job
 	ids   map[string]int
 }

@@ -12,7 +12,8 @@ import (
 // wireNode draws the conductor through the points x, y, x, y ...: something
 // wide to point at, halo, casing, insulation, tracer.
 func (c *canvas) wireNode(w *model.Wire, p []float64, cutHalo [2]float64) *scene.Node {
-	k, _ := strokeOf(c.p.areaOf(w))
+	k, width := strokeOf(c.p.areaOf(w))
+	c.passWay(w.Number, p, width+casing)
 	n := fmt.Sprint(k)
 	g := scene.G("wire")
 	g.ID = c.id("w-", w.Number)

@@ -40,6 +40,9 @@ func (c *canvas) choose(j job, field scene.Box) choice {
 		k := ch.cost
 		for _, b := range ch.boxes() {
 			k += c.covered(b, field)
+			if j.class == "wl" && c.misleads(b, j.data[0].Value) {
+				k += misled
+			}
 		}
 		if i == 0 || k < cost-1e-9 {
 			best, cost = ch, k
