@@ -60,17 +60,18 @@ type chooser struct {
 	pulled  []Pull            // of the last play
 	pullA   []float64         // by wire ID: what a starter's solenoid draws through it to pull in
 	played  []solve.Conductor // by wire ID: what the history was played with
-	short   *shorts
-	shorts  []float64 // by wire ID: least current of a short at its far end
+	short   []*shorts         // by bank
+	shorts  []float64         // by wire ID: least current of a short at its far end
 	tracer  *tracer
-	ways    []ways          // by step ID
+	banks   []bank
+	ways    []ways          // by step ID, and within it by bank
 	flows   []flow          // of all losses of a division
 	stuck   map[judged]bool // loads that no size of the open wires brings within their limit
 	spares  []float64       // by wire ID: the largest resistance that drop allows, 0 where not judged
 }
 
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
-	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), pulses: pulses(m)}
+	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), pulses: pulses(m), banks: banks(m)}
 	c.set()
 	return c
 }
@@ -78,7 +79,10 @@ func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
 // link finds what protects each wire and joins the wires into chains.
 func (c *chooser) link() {
 	at := guarded(c.m, c.rated)
-	c.guards, c.backs, c.short = wireGuards(c.m, at), c.findBacks(at), newShorts(c.m, c.rated)
+	c.guards, c.backs = wireGuards(c.m, at), c.findBacks(at)
+	for _, b := range c.banks {
+		c.short = append(c.short, newShorts(c.m, c.rated, b))
+	}
 	of, members := chains(c.m, c.guards)
 	c.of = of
 	c.chains = make([]chain, len(members))

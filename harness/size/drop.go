@@ -3,7 +3,6 @@ package size
 import (
 	"iter"
 	"math"
-	"slices"
 
 	"legwork/gauge"
 	"legwork/harness/model"
@@ -22,18 +21,15 @@ const forLess = 0.85
 // flowing is the share of a load's stated current from which it counts as on.
 const flowing = 0.2
 
-// drops gives the path of every load in every step in which its volts are
-// judged: the loss from the battery's posts to the load's own terminals, feed
-// and return together, with the limit that applies.
-func drops(m *model.Model, p gauge.Profile, h *solve.History) iter.Seq[Path] {
+// drops gives the judged paths of the current history: of every load that a
+// battery feeds itself, in every step in which its volts are judged, the loss
+// from that battery's posts to the load's own terminals, feed and return
+// together, with the limit that applies.
+func (c *chooser) drops() iter.Seq[Path] {
 	return func(yield func(Path) bool) {
-		posts := batteryPosts(m)
-		if posts.plus == nil || h == nil {
-			return
-		}
-		held := heldNets(m)
-		for _, d := range m.Devices {
-			for path := range dropsOf(m, p, h, posts, held, d) {
+		held := heldNets(c.m)
+		for _, d := range c.m.Devices {
+			for path := range c.dropsOf(held, d) {
 				if !yield(path) {
 					return
 				}
@@ -43,14 +39,23 @@ func drops(m *model.Model, p gauge.Profile, h *solve.History) iter.Seq[Path] {
 }
 
 // dropsOf gives the paths of one device.
-func dropsOf(m *model.Model, p gauge.Profile, h *solve.History, posts posts, held netSet, d *model.Device) iter.Seq[Path] {
+func (c *chooser) dropsOf(held netSet, d *model.Device) iter.Seq[Path] {
 	return func(yield func(Path) bool) {
 		for i, w := range d.Draws() {
-			if w.Coil || held.has(m, d.Terminal(w.Plus)) || w.RatedV < forLess*m.SystemV {
+			if w.Coil || held.has(c.m, d.Terminal(w.Plus)) || w.RatedV < forLess*c.m.SystemV {
 				continue // coils are judged by pull-in; the others are not meant for the system's volts
 			}
-			for _, s := range h.States {
-				if path, ok := dropOf(m, p, s, posts, d, i, w); ok && !yield(path) {
+			plus, minus := pinOrMetal(c.m, d, w.Plus), pinOrMetal(c.m, d, w.Minus)
+			for _, s := range c.history.States {
+				if !judgedIn(s, d, i, w) {
+					continue
+				}
+				ways, ok := c.waysTo(s.Step.ID, plus, minus)
+				if !ok {
+					continue
+				}
+				path := Path{Device: d, Draw: i, Step: s.Step, ways: ways}
+				if path, ok = c.dropIn(s, path); ok && !yield(c.lessDrivers(c.atPeak(path))) {
 					return
 				}
 			}
@@ -58,28 +63,30 @@ func dropsOf(m *model.Model, p gauge.Profile, h *solve.History, posts posts, hel
 	}
 }
 
-// dropOf measures one load in one step; ok is false where it is not judged.
-func dropOf(m *model.Model, p gauge.Profile, s *solve.State, posts posts, d *model.Device, i int, w part.Draw) (Path, bool) {
+// judgedIn reports whether a load is on in a step that judges its volts.
+func judgedIn(s *solve.State, d *model.Device, i int, w part.Draw) bool {
 	if s.Skipped != "" || len(s.Shorts) > 0 || s.Step.Engine == part.Locked || s.Step.LastS > 0 {
-		return Path{}, false
+		return false
 	}
-	amps := math.Abs(s.DrawA.Of(d, i))
-	if !(amps > flowing*w.Amps) || w.Amps == 0 {
-		return Path{}, false
-	}
-	source, ok1 := across(s, posts.plus, posts.minus)
-	load, ok2 := across(s, pinOrMetal(m, d, w.Plus), pinOrMetal(m, d, w.Minus))
+	return w.Amps > 0 && math.Abs(s.DrawA.Of(d, i)) > flowing*w.Amps
+}
+
+// dropIn measures a path in a state of its step; ok is false where nothing
+// limits it.
+func (c *chooser) dropIn(s *solve.State, p Path) (Path, bool) {
+	w := p.Device.Draws()[p.Draw]
+	plus, minus := c.endsOf(p)
+	source, ok1 := across(s, p.ways.bank.plus, p.ways.bank.minus)
+	load, ok2 := across(s, plus, minus)
 	if !ok1 || !ok2 {
-		return Path{}, false
+		return p, false
 	}
 	if w.EitherWay {
 		load = math.Abs(load)
 	}
-	limit, asked := limitOf(m, p, s, d, w, source)
-	if !asked {
-		return Path{}, false
-	}
-	return Path{Device: d, Draw: i, Step: s.Step, DropV: source - load, LimitV: limit}, true
+	limit, asked := limitOf(c.m, c.p, s, p.Device, w, source)
+	p.DropV, p.LimitV = source-load, limit
+	return p, asked
 }
 
 // limitOf gives the volts that a load's path may lose in a step. While the
@@ -121,48 +128,6 @@ func circuitFeeding(d *model.Device, pin string) *model.Circuit {
 		return nil
 	}
 	return t.Ends[0].Wire.Circuit
-}
-
-// posts are the two posts of the first battery, or of a row of them in series.
-type posts struct {
-	plus, minus *model.Terminal
-}
-
-func batteryPosts(m *model.Model) posts {
-	var list []posts
-	for _, d := range m.Devices {
-		for _, s := range d.Supplies() {
-			if s.Battery {
-				list = append(list, posts{d.Terminal(s.Plus), d.Terminal(s.Minus)})
-			}
-		}
-	}
-	if len(list) == 0 {
-		return posts{}
-	}
-	return ends(m, list)
-}
-
-// ends gives the outer posts of batteries in series: the first positive one
-// that is no other battery's negative, and the other way round.
-func ends(m *model.Model, list []posts) (out posts) {
-	nets := m.Nets()
-	high, low := map[int]bool{}, map[int]bool{}
-	for _, p := range list {
-		if p.plus != nil && p.minus != nil {
-			high[nets.Of[p.plus.ID]], low[nets.Of[p.minus.ID]] = true, true
-		}
-	}
-	out = list[0]
-	for _, p := range slices.Backward(list) {
-		if p.plus != nil && !low[nets.Of[p.plus.ID]] {
-			out.plus = p.plus
-		}
-		if p.minus != nil && !high[nets.Of[p.minus.ID]] {
-			out.minus = p.minus
-		}
-	}
-	return out
 }
 
 // pinOrMetal gives the terminal that a pin of a device stands for: its own,

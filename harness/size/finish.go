@@ -67,18 +67,14 @@ func (c *chooser) wire(w *model.Wire, k solve.Conductor) Wire {
 // pairedDrops gives the loss of every load with sure figures, and beside it
 // what the nominal figures make of the same path.
 func (c *chooser) pairedDrops(usual *solve.History) []Path {
-	list := slices.Collect(c.drops(c.history))
-	type key struct {
-		d    *model.Device
-		i, s int
-	}
-	also := map[key]float64{}
-	for p := range drops(c.m, c.p, usual) {
-		also[key{p.Device, p.Draw, p.Step.ID}] = p.DropV
-	}
+	list := slices.Collect(c.drops())
 	for i := range list {
 		p := &list[i]
-		p.UsualV = also[key{p.Device, p.Draw, p.Step.ID}]
+		if s := usual.States[p.Step.ID]; judgedIn(s, p.Device, p.Draw, p.Device.Draws()[p.Draw]) {
+			if also, ok := c.dropIn(s, *p); ok {
+				p.UsualV = also.DropV
+			}
+		}
 		for _, x := range p.drivers {
 			volts, _ := across(usual.States[p.Step.ID], x[0], x[1])
 			p.UsualV -= math.Abs(volts)
@@ -92,6 +88,7 @@ func (c *chooser) pairedDrops(usual *solve.History) []Path {
 			p.Wires = append(p.Wires, f.wire)
 		}
 		c.unmet(p)
+		p.ways = nil // of the sizing, not of its outcome
 	}
 	return list
 }

@@ -1,28 +1,28 @@
 package size
 
 import (
-	"iter"
-
 	"legwork/harness/model"
 	"legwork/harness/solve"
 )
 
-// ways are the widest ways out of and back into the battery in one state.
+// ways are the widest ways out of and back into a bank in one state.
 type ways struct {
+	bank      bank
 	state     *solve.State
 	out, back tree
 }
 
-// waysIn gives the ways in a step of the current history; they are found once
-// and kept until the next one.
-func (c *chooser) waysIn(step int) *ways {
+// waysIn gives the ways of a bank in a step of the current history; they are
+// found once and kept until the next one.
+func (c *chooser) waysIn(step, bank int) *ways {
 	if c.tracer == nil {
-		c.tracer, c.ways = newTracer(c.m), make([]ways, len(c.m.Steps))
+		c.tracer, c.ways = newTracer(c.m), make([]ways, len(c.m.Steps)*len(c.banks))
 	}
-	s, w := c.history.States[step], &c.ways[step]
+	s, w := c.history.States[step], &c.ways[step*len(c.banks)+bank]
 	if w.state != s {
-		p := batteryPosts(c.m)
-		w.state, w.out, w.back = s, c.tracer.grow(w.out, s, p.plus), c.tracer.grow(w.back, s, p.minus)
+		b := c.banks[bank]
+		w.bank, w.state = b, s
+		w.out, w.back = c.tracer.grow(w.out, s, b.plus), c.tracer.grow(w.back, s, b.minus)
 	}
 	return w
 }
@@ -31,10 +31,9 @@ func (c *chooser) waysIn(step int) *ways {
 // flows lie in one list with those of others, until the next division.
 func (c *chooser) lossOf(p Path) *loss {
 	plus, minus := c.endsOf(p)
-	w := c.waysIn(p.Step.ID)
 	from := len(c.flows)
-	c.flows = w.out.way(c.tracer.point[plus.ID], c.flows)
-	c.flows = w.back.way(c.tracer.point[minus.ID], c.flows)
+	c.flows = p.ways.out.way(c.tracer.point[plus.ID], c.flows)
+	c.flows = p.ways.back.way(c.tracer.point[minus.ID], c.flows)
 	for i := from; i < len(c.flows); i++ {
 		c.flows[i].amps += p.ExtraA
 	}
@@ -44,19 +43,6 @@ func (c *chooser) lossOf(p Path) *loss {
 func (c *chooser) endsOf(p Path) (plus, minus *model.Terminal) {
 	w := p.Device.Draws()[p.Draw]
 	return pinOrMetal(c.m, p.Device, w.Plus), pinOrMetal(c.m, p.Device, w.Minus)
-}
-
-// drops gives the judged paths of a history whose load the battery feeds
-// itself; a sensor on a controller's reference volts has no drop of its own.
-func (c *chooser) drops(h *solve.History) iter.Seq[Path] {
-	return func(yield func(Path) bool) {
-		for p := range drops(c.m, c.p, h) {
-			plus, _ := c.endsOf(p)
-			if c.waysIn(p.Step.ID).out.leadsTo(c.tracer.point[plus.ID]) && !yield(c.lessDrivers(c.atPeak(p))) {
-				return
-			}
-		}
-	}
 }
 
 func (d *divider) add(l *loss) {

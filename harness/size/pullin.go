@@ -32,9 +32,6 @@ func (p *Pull) loss() *loss {
 // pulls lists the solenoids that are asked to pull in, in the steps in which
 // the starter is still locked.
 func (c *chooser) pulls() []Pull {
-	if batteryPosts(c.m).plus == nil {
-		return nil
-	}
 	var list []Pull
 	for i, r := range c.history.Relays {
 		if r.Kind != part.SolenoidState || len(r.Watch) == 0 {
@@ -63,8 +60,8 @@ func (c *chooser) pullOf(r solve.Relay, s *solve.State, now solve.RelayState) (p
 	if p.Device == nil || plus == nil || minus == nil {
 		return p, false
 	}
-	w := c.waysIn(s.Step.ID)
-	if !w.out.leadsTo(c.tracer.point[plus.ID]) {
+	w, ok := c.waysTo(s.Step.ID, plus, minus)
+	if !ok {
 		return p, false
 	}
 	p.flows = w.out.way(c.tracer.point[plus.ID], nil)
@@ -80,7 +77,7 @@ func (c *chooser) pullOf(r solve.Relay, s *solve.State, now solve.RelayState) (p
 		p.flows[i].amps = p.Amps
 		p.Wires = append(p.Wires, p.flows[i].wire)
 	}
-	p.posts = math.Max(gauge.CrankEMF*c.m.SystemV/12-p.Amps*batteryPosts(c.m).plus.Device.BatteryOhm, p.Volts)
+	p.posts = math.Max(gauge.CrankEMF*c.m.SystemV/12-p.Amps*w.bank.ohm, p.Volts)
 	return p, true
 }
 

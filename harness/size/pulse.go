@@ -54,15 +54,17 @@ func dutyNets(m *model.Model) map[int]float64 {
 // far as they can be followed; a load that is off there has none.
 func (c *chooser) eachEdge(p pulse, s *solve.State, yield func(e *edge)) (amps float64) {
 	amps = math.Abs(s.DrawA.Of(p.device, p.index))
-	if batteryPosts(c.m).plus == nil || s.Skipped != "" || !(amps > flowing*p.draw.Amps) {
+	if s.Skipped != "" || !(amps > flowing*p.draw.Amps) {
 		return 0
 	}
-	w := c.waysIn(s.Step.ID)
-	if t := pinOrMetal(c.m, p.device, p.draw.Plus); t != nil {
-		w.out.each(c.tracer.point[t.ID], yield)
+	plus, minus := pinOrMetal(c.m, p.device, p.draw.Plus), pinOrMetal(c.m, p.device, p.draw.Minus)
+	w, ok := c.waysTo(s.Step.ID, plus, minus)
+	if !ok {
+		return amps
 	}
-	if t := pinOrMetal(c.m, p.device, p.draw.Minus); t != nil {
-		w.back.each(c.tracer.point[t.ID], yield)
+	w.out.each(c.tracer.point[plus.ID], yield)
+	if minus != nil {
+		w.back.each(c.tracer.point[minus.ID], yield)
 	}
 	return amps
 }

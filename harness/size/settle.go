@@ -129,7 +129,7 @@ func (c *chooser) divide() *divider {
 	for i := range c.chains {
 		c.chains[i].pays = 0
 	}
-	for p := range c.drops(c.history) {
+	for p := range c.drops() {
 		if !c.enter(d, c.lossOf(p)) {
 			c.stuck[judged{p.Device, p.Draw, p.Step.ID}] = true
 		}
@@ -172,16 +172,16 @@ func (c *chooser) otherLosses() []*loss {
 }
 
 // shortCurrents gives the least current of a short to metal at the far end of
-// each wire, by wire ID; 0 where no source reaches it directly.
+// each wire, by wire ID; 0 where no source reaches it directly. Of several
+// banks the one that gives the most is taken: what others add is not sure.
 func (c *chooser) shortCurrents() []float64 {
 	list := make([]float64, len(c.m.Wires))
-	if c.short == nil {
-		return list
-	}
-	c.short.fit(c.played)
-	for _, w := range c.m.Wires {
-		if w.Role != model.Strap {
-			list[w.ID] = c.short.least(w)
+	for _, s := range c.short {
+		s.fit(c.played)
+		for _, w := range c.m.Wires {
+			if w.Role != model.Strap {
+				list[w.ID] = max(list[w.ID], s.least(w))
+			}
 		}
 	}
 	return list

@@ -65,12 +65,11 @@ func (tr *tree) walk(point int, yield func(e *edge, near int)) {
 func (c *chooser) shares(p Path) []Share {
 	var list []Share
 	plus, minus := c.endsOf(p)
-	w := c.waysIn(p.Step.ID)
-	w.out.walk(c.tracer.point[plus.ID], func(e *edge, near int) { list = append(list, c.share(p, e, near, 1)) })
+	p.ways.out.walk(c.tracer.point[plus.ID], func(e *edge, near int) { list = append(list, c.share(p, e, near, 1)) })
 	for i, j := 0, len(list)-1; i < j; i, j = i+1, j-1 {
 		list[i], list[j] = list[j], list[i]
 	}
-	w.back.walk(c.tracer.point[minus.ID], func(e *edge, near int) {
+	p.ways.back.walk(c.tracer.point[minus.ID], func(e *edge, near int) {
 		list = append(list, c.share(p, e, near, -1))
 		if e.parted {
 			p.ExtraA = 0 // counted as far as here
@@ -127,8 +126,7 @@ func (c *chooser) lessDrivers(p Path) Path {
 		}
 	}
 	plus, minus := c.endsOf(p)
-	w := c.waysIn(p.Step.ID)
-	w.out.walk(c.tracer.point[plus.ID], add)
-	w.back.walk(c.tracer.point[minus.ID], add)
+	p.ways.out.walk(c.tracer.point[plus.ID], add)
+	p.ways.back.walk(c.tracer.point[minus.ID], add)
 	return p
 }

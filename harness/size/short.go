@@ -9,28 +9,23 @@ import (
 	"legwork/harness/solve"
 )
 
-// shorts finds the current that flows when a wire's far end touches metal:
-// the battery's crank e.m.f. over its own resistance, the way out along the
-// path of least resistance, and the worst way back from any metal. Its graphs
-// hold for every round of sizing; only the wires' resistances differ.
+// shorts finds the current that flows from one bank when a wire's far end
+// touches metal: the crank e.m.f. over the bank's own resistance, the way out
+// along the path of least resistance, and the worst way back from any metal.
+// Its graphs hold for every round of sizing; only the wires' resistances differ.
 type shorts struct {
-	emf       float64   // of the battery while the engine is cranked
-	sources   float64   // the battery's own resistance
-	out, back *ohmGraph // from the battery's positive post; from its negative one through metal and wires
+	emf       float64   // of the bank while the engine is cranked
+	sources   float64   // the bank's own resistance
+	out, back *ohmGraph // from the bank's positive post; from its negative one through metal and wires
 	metals    int       // the first point of back that is metal
 	outOhms   []float64 // by terminal ID: ohms from the positive post, +Inf where nothing leads
 	backOhm   float64   // ohms from the worst-placed metal to the negative post
 }
 
-// newShorts gives nil for a model without a battery.
-func newShorts(m *model.Model, rated func(*model.Device, int) float64) *shorts {
-	p := batteryPosts(m)
-	if p.plus == nil || p.minus == nil {
-		return nil
-	}
+func newShorts(m *model.Model, rated func(*model.Device, int) float64, b bank) *shorts {
 	return &shorts{
-		emf: gauge.CrankEMF * m.SystemV / 12, sources: p.plus.Device.BatteryOhm, metals: len(m.Terminals),
-		out: outwardGraph(m, rated, p.plus), back: metalGraph(m, p.minus),
+		emf: gauge.CrankEMF * m.SystemV / 12, sources: b.ohm, metals: len(m.Terminals),
+		out: outwardGraph(m, rated, b.plus), back: metalGraph(m, b.minus),
 	}
 }
 
@@ -45,7 +40,7 @@ func (s *shorts) fit(wires []solve.Conductor) {
 }
 
 // least gives the current of a short at the end of the wire that lies farther
-// from the battery, 0 where the battery does not reach it.
+// from the bank, 0 where the bank does not reach it.
 func (s *shorts) least(w *model.Wire) float64 {
 	far := max(s.outOhms[w.From.ID], s.outOhms[w.To.ID])
 	if math.IsInf(far, 1) {

@@ -80,6 +80,7 @@ type Path struct {
 	Fixed Share
 	OpenV float64
 
+	ways    *ways                // of the bank that feeds the load
 	steadyV float64              // DropV without ExtraA
 	drivers [][2]*model.Terminal // the two sides of each driver of DriverV
 }

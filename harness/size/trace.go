@@ -156,6 +156,7 @@ func (t *tracer) adjoin() {
 // state.
 type tree struct {
 	t    *tracer
+	root int
 	s    *solve.State
 	from []int32 // point before, -1 at the root or where nothing leads
 	by   []int32 // edge taken from it
@@ -164,7 +165,7 @@ type tree struct {
 // grow finds the tree from a terminal; the room of an older tree is used.
 func (t *tracer) grow(old tree, s *solve.State, root *model.Terminal) tree {
 	n := len(t.width)
-	tr := tree{t: t, s: s, from: old.from, by: old.by}
+	tr := tree{t: t, root: t.point[root.ID], s: s, from: old.from, by: old.by}
 	if tr.from == nil {
 		tr.from, tr.by = make([]int32, n), make([]int32, n)
 	}
@@ -173,9 +174,8 @@ func (t *tracer) grow(old tree, s *solve.State, root *model.Terminal) tree {
 	}
 	clear(t.width)
 	clear(t.done)
-	start := t.point[root.ID]
-	t.width[start] = math.Inf(1)
-	t.queue = append(t.queue[:0], wideAt{t.width[start], start})
+	t.width[tr.root] = math.Inf(1)
+	t.queue = append(t.queue[:0], wideAt{t.width[tr.root], tr.root})
 	for len(t.queue) > 0 {
 		at := t.queue.pop()
 		if t.done[at.id] {
@@ -194,6 +194,9 @@ func (t *tracer) grow(old tree, s *solve.State, root *model.Terminal) tree {
 
 // leadsTo reports whether the tree reaches a point other than its root.
 func (tr *tree) leadsTo(point int) bool { return tr.from[point] >= 0 }
+
+// reaches reports whether a point is the tree's root or the tree leads to it.
+func (tr *tree) reaches(point int) bool { return point == tr.root || tr.leadsTo(point) }
 
 // way lists the wires from the tree's root to a point, short of where the
 // current parts: one of several returns is no measure of what they take
