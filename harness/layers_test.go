@@ -28,6 +28,7 @@ var layers = map[string]string{
 	"harness/words":      "harness/model harness/draft harness/part harness/diag harness/quantity gauge",
 	"harness/route":      belowRoute,
 	"harness/solve":      belowRoute + " harness/route",
+	"harness/deck":       belowRoute + " harness/solve",
 	"harness/size":       belowRoute + " harness/route harness/solve",
 	"harness/check":      belowRoute + " harness/route harness/solve harness/size",
 	"harness/wanted":     "harness/diag",
