@@ -61,6 +61,17 @@ func (s *Solver) Solve(ctx context.Context) (*Solution, error) {
 // SolveInto is Solve into a solution that may have been used before; its room
 // is used again. After an error sol is as it was.
 func (s *Solver) SolveInto(ctx context.Context, sol *Solution) error {
+	if err := s.SolveVolts(ctx, sol); err != nil {
+		return err
+	}
+	s.Currents(sol)
+	return nil
+}
+
+// SolveVolts is SolveInto for a caller who may want to know no more than volts
+// and parts: currents, modes, collapsed loads, Residual and Met are not there
+// before Currents is called.
+func (s *Solver) SolveVolts(ctx context.Context, sol *Solution) error {
 	if err := s.prepare(); err != nil {
 		return err
 	}
@@ -70,15 +81,18 @@ func (s *Solver) SolveInto(ctx context.Context, sol *Solution) error {
 	if err := s.descend(ctx); err != nil {
 		return err
 	}
-	s.fill(sol)
-	return nil
-}
-
-// fill writes the answer out and judges it by the true laws.
-func (s *Solver) fill(sol *Solution) {
 	s.complete()
 	sol.at, sol.part = s.at, append(sol.part[:0], s.part...)
 	sol.volts = append(sol.volts[:0], s.x...)
+	sol.amps, sol.modes = sol.amps[:0], sol.modes[:0]
+	sol.Collapsed, sol.collapseOf = sol.Collapsed[:0], sol.collapseOf[:0]
+	sol.Residual, sol.Met, sol.Passes = 0, false, s.passes
+	return nil
+}
+
+// Currents completes what SolveVolts found, and judges it by the true laws. It
+// has to be called before anything else is asked of the solver.
+func (s *Solver) Currents(sol *Solution) {
 	sol.amps = slices.Grow(sol.amps[:0], len(s.laws))[:len(s.laws)]
 	sol.modes = slices.Grow(sol.modes[:0], len(s.laws))[:len(s.laws)]
 	clear(sol.amps)
@@ -92,13 +106,11 @@ func (s *Solver) fill(sol *Solution) {
 		}
 	}
 	s.fillBent(sol)
-	sol.Passes = s.passes
 	sol.Residual, sol.Met = s.residual()
 	sol.Met = sol.Met && !s.unsettled && s.passes < mostPasses
 }
 
 func (s *Solver) fillBent(sol *Solution) {
-	sol.Collapsed, sol.collapseOf = sol.Collapsed[:0], sol.collapseOf[:0]
 	for i := range s.bents {
 		e := &s.bents[i]
 		if !e.open {

@@ -22,7 +22,9 @@ type Solver struct {
 	baseIn                    []float64 // the currents that they push in, gathered over the still unknowns
 	x                         []float64 // voltages of the pass at hand, still unknowns left out; x[n] is the reference
 	part                      []int32   // of each unknown: 0 tied to the reference, else which floating part
-	sets                      forest    // room for finding them
+	sets, lasting             forest    // room for finding them; what branches that never moved tie together, nil: not known
+	moves                     []bool    // of each branch: it was switched before
+	moved                     []Branch  // those
 	load                      trail
 	guests                    []guest
 	excess, scale             []float64
@@ -41,7 +43,7 @@ const noPlace = -1 << 31
 func NewSolver(n *Net) *Solver {
 	s := &Solver{
 		err: n.firstErr, nodes: n.nodes, laws: append([]Law(nil), n.laws...),
-		open: make([]bool, len(n.laws)), gain: make([]float64, len(n.laws)), emf: make([]float64, len(n.laws)),
+		open: make([]bool, len(n.laws)), moves: make([]bool, len(n.laws)), gain: make([]float64, len(n.laws)), emf: make([]float64, len(n.laws)),
 		index: make([]int32, len(n.laws)), stale: true, switched: true, rekinded: true,
 	}
 	points, at := mergeJoined(n)
@@ -138,7 +140,7 @@ func (s *Solver) SetLaw(b Branch, law Law) {
 		return
 	}
 	if s.laws[b].Kind != law.Kind {
-		s.rekinded, s.switched = true, true
+		s.rekinded, s.switched, s.lasting = true, true, nil
 	}
 	s.laws[b] = law
 	s.fresh = append(s.fresh, b)
@@ -150,6 +152,9 @@ func (s *Solver) SetLaw(b Branch, law Law) {
 func (s *Solver) SetOn(b Branch, on bool) {
 	if b < 0 || int(b) >= len(s.open) || s.open[b] == !on {
 		return
+	}
+	if !s.moves[b] {
+		s.moves[b], s.moved, s.lasting = true, append(s.moved, b), nil
 	}
 	s.open[b] = !on
 	s.stale, s.switched = true, true

@@ -14,10 +14,11 @@ const keptAnswers = 16
 
 // answer is a solution with what it was found for.
 type answer struct {
-	key    []uint64 // links closed, then the temperature factor of every coil
-	sol    circuit.Solution
-	read   *State // what was read out of it at the end of a step; nil: nothing yet
-	pinned bool   // it ended a step
+	key      []uint64 // links closed, then the temperature factor of every coil
+	sol      circuit.Solution
+	complete bool   // sol has its currents
+	read     *State // what was read out of it at the end of a step; nil: nothing yet
+	pinned   bool   // it ended a step
 }
 
 // answers are the solutions of one run; the room of old ones is used again.

@@ -38,24 +38,25 @@ type link struct {
 // frame is the network of one corner and grade, without the wires'
 // resistances. It is read-only once built.
 type frame struct {
-	model  *model.Model
-	corner part.Corner
-	grade  part.Grade
-	rated  []float64 // see chosenRatings
-	lay    *layout
-	net    *circuit.Net
-	links  []link // first one for each wire, by wire ID
-	first  []int32
-	last   []int32 // links of a device by ID: first to last, last excluded
-	moving []int32 // links that are not on in every step
-	diodes []int32 // links that are diodes
-	open   []int   // devices by ID whose diodes are left out
-	relays []Relay
-	movers []mover // beside relays
-	outs   []output
-	meters meters
-	beside adjacency
-	device []int32 // device by branch, -1: none
+	model   *model.Model
+	corner  part.Corner
+	grade   part.Grade
+	rated   []float64 // see chosenRatings
+	lay     *layout
+	net     *circuit.Net
+	links   []link // first one for each wire, by wire ID
+	first   []int32
+	last    []int32 // links of a device by ID: first to last, last excluded
+	moving  []int32 // links that are not on in every step
+	diodes  []int32 // links that are diodes
+	open    []int   // devices by ID whose diodes are left out
+	relays  []Relay
+	movers  []mover // beside relays
+	pullers []int32 // relays whose windings' currents count while they are in
+	outs    []output
+	meters  meters
+	beside  adjacency
+	device  []int32 // device by branch, -1: none
 }
 
 // newFrame builds the network of a model, without the diodes of some devices.

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"math"
+	"slices"
 
 	"legwork/harness/circuit"
 	"legwork/harness/part"
@@ -17,6 +18,7 @@ type play struct {
 
 	kept   answers
 	at     *answer   // the one that now belongs to
+	fresh  *answer   // the one that the solver found last
 	closed []bool    // by link: as in now
 	has    []bool    // by link: what the solver has
 	ohm    []float64 // by wire: what the solver has
@@ -111,6 +113,9 @@ func (p *play) playStep(ctx context.Context, i int) (*State, error) {
 	if err != nil {
 		return nil, err
 	}
+	if err := p.complete(ctx); err != nil {
+		return nil, err
+	}
 	s := p.read()
 	p.warm(s)
 	return s, nil
@@ -171,10 +176,35 @@ func (p *play) solve(ctx context.Context) error {
 	}
 	p.at, p.now, p.dirty = a, &a.sol, false
 	p.passes += p.now.Passes
+	if p.holding() {
+		return p.complete(ctx)
+	}
 	return nil
 }
 
-// solveInto has the solver find a solution that is not known yet.
+// holding reports whether currents decide if a relay stays in.
+func (p *play) holding() bool {
+	return slices.ContainsFunc(p.f.pullers, func(r int32) bool { return p.on[r] })
+}
+
+// complete gives the answer at hand its currents, which most answers on the
+// way through a step are never asked for.
+func (p *play) complete(ctx context.Context) error {
+	a := p.at
+	switch {
+	case a.complete:
+		return nil
+	case p.fresh != a:
+		if err := p.solveInto(ctx, a); err != nil {
+			return err
+		}
+	}
+	p.net.Currents(&a.sol)
+	a.complete = true
+	return nil
+}
+
+// solveInto has the solver find the volts with the links as they are closed.
 func (p *play) solveInto(ctx context.Context, a *answer) error {
 	for _, i := range p.f.moving {
 		if l := &p.f.links[i]; p.closed[i] != p.has[i] && l.branch != noBranch {
@@ -182,9 +212,11 @@ func (p *play) solveInto(ctx context.Context, a *answer) error {
 			p.net.SetOn(l.branch, p.closed[i])
 		}
 	}
-	if err := p.net.SolveInto(ctx, &a.sol); err != nil {
+	p.fresh = nil
+	if err := p.net.SolveVolts(ctx, &a.sol); err != nil {
 		return err
 	}
+	p.fresh, a.complete = a, false
 	a.key = append(a.key[:0], p.kept.key...)
 	return nil
 }

@@ -38,6 +38,9 @@ func (f *frame) addDevice(d *model.Device, s *part.Stamper) {
 	}
 	for i := base; i < len(f.movers); i++ {
 		f.findCoil(d, &f.movers[i], f.relays[i].State)
+		if len(f.movers[i].pulls) > 0 {
+			f.pullers = append(f.pullers, int32(i))
+		}
 	}
 }
 
