@@ -3,6 +3,7 @@ package size_test
 import (
 	"fmt"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 
@@ -73,13 +74,13 @@ func TestChosenSizesStand(t *testing.T) {
 // where the limit of the truck's coils makes a near miss of some size, or
 // can't be met (3 %).
 func TestErasedChainComesBack(t *testing.T) {
-	for _, name := range shippedDrafts {
+	for _, name := range slices.Concat(shippedDrafts, []string{"lake-workboat.draft", "track-car.draft", "utility-trailer.draft"}) {
 		t.Run(name, func(t *testing.T) { everyErasedChainComesBack(t, shipped(t, name)) })
 	}
 	const limit = "drop 5.5%"
 	truck := shipped(t, "orchard-truck.draft")
 	require.Contains(t, truck, limit)
-	for _, other := range []string{"3%", "4%", "4.5%", "5%", "5.2%", "6%", "7%"} {
+	for _, other := range []string{"3%", "3.5%", "4%", "4.5%", "4.7%", "5%", "5.2%", "6%", "6.5%", "7%", "8%"} {
 		t.Run(other, func(t *testing.T) { everyErasedChainComesBack(t, strings.Replace(truck, limit, "drop "+other, 1)) })
 	}
 }
