@@ -93,11 +93,11 @@ func (r *Result) shares(p size.Path) Group {
 	volts := func(v float64) string { return quantity.Text(v, quantity.Voltage) }
 	g := Group{Title: fmt.Sprintf("Drop of %s in %s: %s, at most %s: %s; %s with usual contacts",
 		loadName(p), p.Step.Name, volts(p.DropV), volts(p.LimitV), state, volts(p.UsualV))}
-	rest, joints, drivers := p.DropV+p.DriverV, 0.0, []gauge.Step(nil)
+	rest, joints, drivers := p.DropV+p.DriverV+p.StatedV, 0.0, []gauge.Step(nil)
 	for _, x := range p.Shares {
 		rest -= x.Volts + x.JointV
 		joints += x.JointV
-		if step := r.shareStep(x); x.Kind == size.DriverShare && p.DriverV > 0 {
+		if step := r.shareStep(x); x.Kind == size.DriverShare && p.DriverV > 0 || x.Stated() && p.StatedV > 0 {
 			step.Text += ": no wiring, left out of the drop"
 			drivers = append(drivers, step)
 		} else {

@@ -23,7 +23,7 @@ func TestSharesAddUpForEveryLoad(t *testing.T) {
 				drivers++
 			}
 		}
-		require.InDelta(t, p.DropV+p.DriverV, sum, 1e-6, "%s in %s", p.Device.Name, p.Step.Name)
+		require.InDelta(t, p.DropV+p.DriverV+p.StatedV, sum, 1e-6, "%s in %s", p.Device.Name, p.Step.Name)
 	}
 	require.Positive(t, drivers, "no load behind a controller's output")
 }

@@ -3,7 +3,6 @@ package check
 import (
 	"cmp"
 	"fmt"
-	"math"
 	"slices"
 
 	"legwork/harness/diag"
@@ -46,26 +45,6 @@ wire 3  M1.-  E1    18AWG  3ft
 	Run: dropOverLimit,
 })
 
-// lessStated takes what resistors of the draft use up off a loss: they are
-// there for it. While the starter turns, the volts at the load are judged.
-func lessStated(path size.Path) size.Path {
-	if path.Step.Engine == part.Turning {
-		return path
-	}
-	for _, x := range path.Shares {
-		if statedOhm(x) {
-			path.DropV -= math.Abs(x.Volts)
-			path.UsualV -= math.Abs(x.Volts)
-		}
-	}
-	return path
-}
-
-// statedOhm reports whether a share is that of a resistor in the line.
-func statedOhm(x size.Share) bool {
-	return x.Kind == size.InlineShare && slices.ContainsFunc(x.Device.Passes(), func(w part.Path) bool { return w.Ohm > 0 })
-}
-
 // loadOf names one load of the model.
 type loadOf struct {
 	device *model.Device
@@ -80,7 +59,7 @@ func dropOverLimit(p *Pass) {
 			continue
 		}
 		l := loadOf{path.Device, path.Draw}
-		paths[l] = append(paths[l], lessStated(path))
+		paths[l] = append(paths[l], path)
 	}
 	var list []*overLimit
 	p.eachDraw(func(d *model.Device, i int, w part.Draw) {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"legwork/harness/part"
 	"legwork/harness/quantity"
 	"legwork/harness/size"
 )
@@ -18,7 +17,7 @@ func dropDetail(p *Pass, path size.Path) string {
 	if most.volts > 0 {
 		detail = fmt.Sprintf("%s takes the most of it: %s.", most.name(p), volts(most.volts))
 	}
-	if unmet := Unmet(p.Sizes, path); unmet != "" && !statedOhm(path.Fixed) {
+	if unmet := Unmet(p.Sizes, path); unmet != "" {
 		detail += " " + unmet
 	} else if wires < path.DropV/2 {
 		detail += fmt.Sprintf(" The copper of all wires together takes %s: thicker wire alone does not cure it.", volts(wires))
@@ -58,7 +57,7 @@ func greatest(path size.Path) (most lossPart, wires float64) {
 		if x.Kind == size.WireShare {
 			wires += x.Volts
 		}
-		if x.Kind == size.DriverShare && path.DriverV > 0 || statedOhm(x) && path.Step.Engine != part.Turning {
+		if x.Kind == size.DriverShare && path.DriverV > 0 || x.Stated() && path.StatedV > 0 {
 			continue
 		}
 		if x.Volts > most.volts {

@@ -85,7 +85,7 @@ func (c *chooser) unmet(p *Path) {
 		case x.open():
 			p.Unmet = true
 			p.OpenV += x.Volts
-		case x.Kind == DriverShare:
+		case x.Kind == DriverShare || x.Stated() && p.StatedV > 0:
 		case x.Volts+x.JointV > p.Fixed.Volts+p.Fixed.JointV:
 			p.Fixed = x
 		}

@@ -54,3 +54,27 @@ func TestErasedChainComesBackWhereNothingHelps(t *testing.T) {
 	src = strings.Replace(src, "wire 3 M1.-", "wire 3 J1", 1)
 	everyErasedChainComesBack(t, src)
 }
+
+// A resistor that the draft puts in the line is there for what it takes: it
+// counts toward no limit and thickens no wire. 8 A through 0.5 ohm take 4 V.
+func TestAResistorInTheLineIsNoLossOfTheWiring(t *testing.T) {
+	const blower = `draft 1
+battery G1 cca 600A grounds-to frame
+fuse F1 20A from G1 6in
+motor M1 draws 8A 13.5V
+stud E1 on frame M6
+wire 1 G1.+ F1.1 6in
+wire 2 F1.2 %s 8ft
+wire 3 M1.- E1 8ft
+`
+	_, plain := chosen(t, fmt.Sprintf(blower, "M1.+"))
+	_, s := chosen(t, fmt.Sprintf(blower, "R1.1")+"resistor R1 0.5ohm\nwire 4 R1.2 M1.+ 1ft\n")
+	require.Equal(t, sizesOf(plain)["2"], sizesOf(s)["2"])
+	require.NotEmpty(t, s.Drops())
+	for _, p := range s.Drops() {
+		require.InDelta(t, 4, p.StatedV, 0.5)
+		require.Less(t, p.DropV, p.LimitV)
+		require.False(t, p.Unmet)
+		require.InDelta(t, p.DropV, p.UsualV, 0.05, "the resistor is left out of both")
+	}
+}

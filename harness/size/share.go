@@ -2,6 +2,7 @@ package size
 
 import (
 	"math"
+	"slices"
 
 	"legwork/harness/model"
 	"legwork/harness/part"
@@ -102,10 +103,22 @@ func (c *chooser) share(p Path, e *edge, near int, sense float64) Share {
 	return out
 }
 
+// Stated reports whether it is what a resistor takes that the draft puts in
+// the line.
+func (s Share) Stated() bool {
+	return s.Kind == InlineShare && slices.ContainsFunc(s.Device.Passes(), func(p part.Path) bool { return p.Ohm > 0 })
+}
+
+// stated reports whether an edge is a resistor in the line.
+func (e *edge) stated() bool {
+	return e.sort == fixedEdge && e.device.Passes()[e.index].Ohm > 0
+}
+
 var shareKinds = [...]ShareKind{wireEdge: WireShare, fuseEdge: FuseShare, contactEdge: ContactShare, outputEdge: DriverShare, fixedEdge: InlineShare}
 
-// lessDrivers takes the drop of a controller's own driver off what the wiring
-// is judged by: no wire can cure it. Where volts at the load are judged, while
+// lessDrivers takes the drop of a controller's own driver, and of a resistor
+// that the draft puts in the line, off what the wiring is judged by: no wire
+// can cure it. Where volts at the load are judged, while
 // the starter turns, it stays in.
 func (c *chooser) lessDrivers(p Path) Path {
 	if p.Step.Engine == part.Turning {
@@ -113,14 +126,17 @@ func (c *chooser) lessDrivers(p Path) Path {
 	}
 	s := c.history.States[p.Step.ID]
 	add := func(e *edge, _ int) {
-		if e.sort != outputEdge {
+		apart := &p.DriverV
+		if e.stated() {
+			apart = &p.StatedV
+		} else if e.sort != outputEdge {
 			return
 		}
 		a, b := c.sides(e)
 		p.drivers = append(p.drivers, [2]*model.Terminal{a, b})
 		if volts, ok := across(s, a, b); ok {
 			more := p.ExtraA * c.ohmOf(e, s)
-			p.DriverV += math.Abs(volts) + more
+			*apart += math.Abs(volts) + more
 			p.DropV -= math.Abs(volts) + more
 			p.steadyV -= math.Abs(volts)
 		}

@@ -60,7 +60,7 @@ type Path struct {
 	Device *model.Device
 	Draw   int // index of part.Draws(device)
 	Step   *model.Step
-	DropV  float64 // posts to terminals, feed and return, sure figures, without DriverV
+	DropV  float64 // posts to terminals, feed and return, sure figures, without DriverV and StatedV
 	UsualV float64 // the same, nominal figures
 	LimitV float64
 	ExtraA float64 // what its start draws above the steady current; DropV has it in
@@ -70,8 +70,10 @@ type Path struct {
 	// DriverV is lost in the drivers of controller outputs on the way. It is no
 	// fault of the wiring and stands beside DropV, save while the starter turns,
 	// when the volts at the load are judged and DropV has it in.
-	DriverV float64
-	Why     []gauge.Step
+	// StatedV is the same of resistors that the draft puts in the line.
+	DriverV, StatedV float64
+
+	Why []gauge.Step
 
 	// Unmet says that no size of the wires left open on the way brings DropV
 	// within LimitV: they stand where growth stops paying. Fixed is what takes
@@ -82,5 +84,5 @@ type Path struct {
 
 	ways    *ways                // of the bank that feeds the load
 	steadyV float64              // DropV without ExtraA
-	drivers [][2]*model.Terminal // the two sides of each driver of DriverV
+	drivers [][2]*model.Terminal // the two sides of each thing of DriverV and StatedV
 }
