@@ -10,30 +10,59 @@ import (
 	"legwork/harness/quantity"
 )
 
-// pastFuses tells of the wires that lead past a fuse, and gives them.
-func (p *Pass) pastFuses(open *openCircuit) map[*model.Wire]bool {
-	told := map[*model.Wire]bool{}
+// pastFuses gives the wires that lead past a fuse, each with that fuse.
+func (p *Pass) pastFuses(open *openCircuit) map[*model.Wire]*model.Device {
+	past := map[*model.Wire]*model.Device{}
+	one := open.joined()
 	p.eachFuse(func(d *model.Device, f part.Fuse) {
-		w := open.past(pinOf(d, f.In), pinOf(d, f.Out))
-		if w != nil && !told[w] {
-			told[w] = true
-			p.reportPast(w, d)
+		w := open.past(one, pinOf(d, f.In), pinOf(d, f.Out))
+		if w != nil && past[w] == nil {
+			past[w] = d
 		}
 	})
-	return told
+	return past
 }
 
 // firstFuses judges how far the first fuse on every unfused way lies from the
 // battery. Of several fuses at the end of one wire, as on a bus, the first one
-// stands for all.
-func (p *Pass) firstFuses(open *openCircuit, told map[*model.Wire]bool) {
+// stands for all; of several behind one wire that is too long, it is told with
+// the others.
+func (p *Pass) firstFuses(open *openCircuit, past map[*model.Wire]*model.Device) {
+	told := map[*model.Wire]bool{}
+	var list []*diag.Finding
+	behind := map[*model.Wire]*diag.Finding{}
 	p.eachFuse(func(d *model.Device, f part.Fuse) {
 		for _, t := range []*model.Terminal{pinOf(d, f.In), pinOf(d, f.Out)} {
-			if w := open.by[t.ID]; w != nil && !told[w] && p.reportDistance(open, w, t) {
-				told[w] = true
+			w := open.by[t.ID]
+			if w == nil || past[w] != nil || told[w] {
+				continue
 			}
+			f, far := p.farFuse(open, w, t)
+			if !far {
+				continue
+			}
+			told[w] = true
+			long := open.crossing(t, p.Profile.FirstFuseM)
+			if first := behind[long]; first != nil && first.Severity == f.Severity {
+				first.Related = append(first.Related, diag.Related{At: w.At, Msg: fmt.Sprintf("%s lies behind wire %s too", d.Name, long.Number)})
+				continue
+			}
+			behind[long] = &f
+			list = append(list, &f)
 		}
 	})
+	for _, f := range list {
+		p.Report(*f)
+	}
+}
+
+// crossing gives the wire on the way to a terminal on which a length is passed.
+func (o *openCircuit) crossing(t *model.Terminal, lengthM float64) *model.Wire {
+	w := o.by[t.ID]
+	for id := t.ID; o.parent[id] >= 0 && o.distM[id] > lengthM+1e-9; id = o.parent[id] {
+		w = o.by[id]
+	}
+	return w
 }
 
 func (p *Pass) eachFuse(do func(d *model.Device, f part.Fuse)) {
@@ -46,11 +75,12 @@ func (p *Pass) eachFuse(do func(d *model.Device, f part.Fuse)) {
 	}
 }
 
-// past gives the wire by which one battery reaches both sides of a fuse
-// without any fuse: the one that leaves where the longer way parts from the
-// other, a starter's cable apart. Nil where there is none.
-func (o *openCircuit) past(in, out *model.Terminal) *model.Wire {
-	if math.IsInf(o.distM[in.ID], 1) || math.IsInf(o.distM[out.ID], 1) || o.root[in.ID] != o.root[out.ID] {
+// past gives the wire by which a battery reaches both sides of a fuse without
+// any fuse: the one that leaves where the longer way parts from the other, a
+// starter's cable apart, or leaves the other of two batteries that are joined
+// without a fuse. Nil where there is none.
+func (o *openCircuit) past(one func(a, b int) bool, in, out *model.Terminal) *model.Wire {
+	if math.IsInf(o.distM[in.ID], 1) || math.IsInf(o.distM[out.ID], 1) || !one(o.root[in.ID], o.root[out.ID]) {
 		return nil
 	}
 	near, far := in.ID, out.ID
@@ -62,7 +92,7 @@ func (o *openCircuit) past(in, out *model.Terminal) *model.Wire {
 		common[id] = true
 	}
 	last := o.by[far]
-	for id := far; !common[id]; id = o.parent[id] {
+	for id := far; o.parent[id] >= 0 && !common[id]; id = o.parent[id] {
 		if w := o.by[id]; w != o.by[o.parent[id]] && !o.starter[w.ID] {
 			last = w
 		}
@@ -70,26 +100,36 @@ func (o *openCircuit) past(in, out *model.Terminal) *model.Wire {
 	return last
 }
 
-// reportPast tells of a fuse that a wire leads past.
-func (p *Pass) reportPast(w *model.Wire, fuse *model.Device) {
-	p.Report(diag.Finding{
-		At:      w.At,
-		Msg:     fmt.Sprintf("wire %s, %s to %s, leads past %s: what lies behind it has no fuse", w.Number, w.From.Shown, w.To.Shown, fuse.Name),
-		Detail:  fmt.Sprintf("Take the wire out, or begin it behind %s.", fuse.Name),
-		Related: []diag.Related{{At: fuse.At, Msg: "the fuse"}},
-	})
+// joined tells of two terminals whether an unfused way lies between them.
+func (o *openCircuit) joined() func(a, b int) bool {
+	group := make([]int, len(o.next))
+	for id := range o.next {
+		for todo := []int{id}; len(todo) > 0; {
+			at := todo[len(todo)-1]
+			todo = todo[:len(todo)-1]
+			if group[at] != 0 {
+				continue
+			}
+			group[at] = id + 1
+			for _, w := range o.next[at] {
+				todo = append(todo, w.to)
+			}
+		}
+	}
+	return func(a, b int) bool { return group[a] == group[b] }
 }
 
-// reportDistance judges the way from the battery to the first fuse.
-func (p *Pass) reportDistance(open *openCircuit, w *model.Wire, t *model.Terminal) bool {
+// farFuse judges the way from the battery to the first fuse; far is false
+// where it is short enough.
+func (p *Pass) farFuse(open *openCircuit, w *model.Wire, t *model.Terminal) (f diag.Finding, far bool) {
 	fuse, battery, length := t.Device, p.Model.Terminals[open.root[t.ID]], open.distM[t.ID]
 	if fuse.FromM > 0 && len(t.Ends) > 0 {
 		length = fuse.FromM
 	}
 	if length <= p.Profile.FirstFuseM+1e-9 || math.IsInf(length, 1) {
-		return false // where every way passes a fuse, that fuse could not be rated
+		return f, false // where every way passes a fuse, that fuse could not be rated
 	}
-	f := diag.Finding{
+	f = diag.Finding{
 		Severity: diag.Note, At: w.At,
 		Msg: fmt.Sprintf("%s without a fuse lie ahead of %s, the first one at the end of wire %s; %s is the figure to keep",
 			quantity.LengthText(length, p.Model.Metric), fuse.Name, w.Number, quantity.LengthText(p.Profile.FirstFuseM, p.Model.Metric)),
@@ -104,8 +144,7 @@ func (p *Pass) reportDistance(open *openCircuit, w *model.Wire, t *model.Termina
 		f.Severity = diag.Warning
 		f.Detail = "Put a fuse at the battery: along the whole of that way a chafed wire burns with nothing to stop it."
 	}
-	p.Report(f)
-	return true
+	return f, true
 }
 
 // guessed reports whether the length of any wire on the way is an assumed one.

@@ -15,6 +15,8 @@ const (
 	toFuse
 	toMachine // a starter, an alternator, another battery
 	toStarter
+	toBattery // the next one of a row
+	toBridge  // a fuse that batteries feed from both sides
 )
 
 // starterShare is the share of a starter's current from which a wire counts
@@ -28,16 +30,19 @@ type openCircuit struct {
 	starter []bool // by wire ID: a starter's cable
 	distM   []float64
 	leads   []leading // by terminal ID
+	near    []leading // the same, as far as no further wire is on the way
 	parent  []int
 	by      []*model.Wire // the last wire on the way, nil where none is
 	root    []int         // the battery's post at which the way begins
 	next    [][]openWay
+	worked  []workedContact
 }
 
 type openWay struct {
 	to      int
 	lengthM float64
 	wire    *model.Wire // nil inside a device
+	contact int         // index in worked and one more, 0 for none
 }
 
 func (p *Pass) openCircuit() *openCircuit {
@@ -45,7 +50,7 @@ func (p *Pass) openCircuit() *openCircuit {
 	o := &openCircuit{
 		wire: make([]bool, len(p.Model.Wires)), starter: make([]bool, len(p.Model.Wires)),
 		distM: make([]float64, n), leads: make([]leading, n), parent: make([]int, n), next: make([][]openWay, n),
-		by: make([]*model.Wire, n), root: make([]int, n),
+		near: make([]leading, n), by: make([]*model.Wire, n), root: make([]int, n),
 	}
 	turns := slices.ContainsFunc(states(p.Sizes.Hot), p.turning)
 	for _, w := range p.Sizes.Wires {
@@ -62,15 +67,18 @@ func (p *Pass) openCircuit() *openCircuit {
 		o.join(w.Wire.From, w.Wire.To, openWay{lengthM: length, wire: w.Wire}, false)
 	}
 	for _, d := range p.Model.Devices {
-		o.joinInside(d)
+		o.joinInside(p, d)
 	}
-	o.measure(p.Model)
+	o.measure(p)
 	if !turns { // its cables show by where they lead
 		for _, w := range p.Model.Wires {
 			o.starter[w.ID] = o.wire[w.ID] && o.leads[o.farEnd(w).ID]&toStarter != 0
 		}
 		o.shorten()
-		o.measure(p.Model)
+		o.measure(p)
+	}
+	for _, w := range p.Model.Wires { // no step feeds it so
+		o.wire[w.ID] = o.wire[w.ID] && !math.IsInf(o.distM[o.farEnd(w).ID], 1)
 	}
 	return o
 }
@@ -98,58 +106,23 @@ func (o *openCircuit) join(a, b *model.Terminal, w openWay, oneWay bool) {
 	}
 }
 
-// joinInside adds the ways through a device that no fuse guards.
-func (o *openCircuit) joinInside(d *model.Device) {
+// joinInside adds the ways through a device that no fuse guards. A resistor is
+// none: it limits what comes through.
+func (o *openCircuit) joinInside(p *Pass, d *model.Device) {
 	for _, t := range d.Terminals {
 		for _, other := range t.Bus {
 			o.join(t, other, openWay{}, true)
 		}
 	}
-	for _, c := range d.Switches() {
-		o.join(pinOf(d, c.A), pinOf(d, c.B), openWay{}, false)
+	for i, c := range d.Switches() {
+		o.join(pinOf(d, c.A), pinOf(d, c.B), openWay{contact: o.work(p, d, i, c)}, false)
 	}
 	for _, c := range d.Couples() {
 		o.join(pinOf(d, c.A), pinOf(d, c.B), openWay{}, false)
 	}
 	for _, w := range d.Passes() {
-		o.join(pinOf(d, w.A), pinOf(d, w.B), openWay{}, w.OneWay)
-	}
-}
-
-// measure finds the least unfused length to every terminal, nearest first,
-// and then gathers, farthest first, what each terminal leads to.
-func (o *openCircuit) measure(m *model.Model) {
-	var order []int
-	for i := range o.distM {
-		o.distM[i], o.parent[i] = math.Inf(1), -1
-	}
-	var q lengths
-	for _, t := range m.Terminals {
-		if isBattery(t) {
-			o.distM[t.ID], o.root[t.ID] = 0, t.ID
-			q.push(lengthTo{0, t.ID})
-		}
-	}
-	for len(q) > 0 {
-		at := q.pop()
-		if at.lengthM > o.distM[at.id] {
-			continue
-		}
-		order = append(order, at.id)
-		for _, w := range o.next[at.id] {
-			if d := at.lengthM + w.lengthM; d < o.distM[w.to] {
-				o.distM[w.to], o.parent[w.to], o.root[w.to] = d, at.id, o.root[at.id]
-				if o.by[w.to] = w.wire; w.wire == nil {
-					o.by[w.to] = o.by[at.id]
-				}
-				q.push(lengthTo{d, w.to})
-			}
-		}
-	}
-	for _, id := range slices.Backward(order) {
-		o.leads[id] |= own(m.Terminals[id])
-		if up := o.parent[id]; up >= 0 {
-			o.leads[up] |= o.leads[id]
+		if w.Ohm == 0 {
+			o.join(pinOf(d, w.A), pinOf(d, w.B), openWay{}, w.OneWay)
 		}
 	}
 }
@@ -163,12 +136,20 @@ func (o *openCircuit) farEnd(w *model.Wire) *model.Terminal {
 }
 
 // own tells what a terminal itself is to unfused current.
-func own(t *model.Terminal) leading {
+func (o *openCircuit) own(t *model.Terminal) leading {
 	switch {
 	case protects(t):
-		return toFuse
+		for _, f := range t.Device.Protects() {
+			a, b := pinOf(t.Device, f.In), pinOf(t.Device, f.Out)
+			if (a == t || b == t) && !(a != nil && b != nil && o.reached(a) && o.reached(b)) {
+				return toFuse
+			}
+		}
+		return toBridge
 	case takesStart(t):
 		return toMachine | toStarter
+	case isReturn(t):
+		return toMachine | toBattery
 	case isSupply(t):
 		return toMachine
 	case t.Device.Kind.Joins || passesOn(t):

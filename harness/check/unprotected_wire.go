@@ -12,10 +12,10 @@ var _ = define(Rule{
 	Severity: diag.Danger,
 	Title:    "A wire can be fed without any fuse between it and the battery.",
 	Why: "A battery gives hundreds of amperes into a chafed wire, and without a fuse nothing stops them: the loom burns. " +
-		"Only the starter's own cable goes without, since it carries as much as any fuse would have to. " +
+		"Only the starter's own cable goes without, since it carries as much as any fuse would have to, and the link between batteries in series. " +
 		"The short wire from the battery to the first fuse is allowed as far as the profile says, through buses, splices and plugs alike. " +
 		"A longer one is a fault on a boat and on the track; on the road it is a note, and a warning once it leaves the battery's place or passes 72 in. " +
-		"A wire that leads past a fuse leaves all behind it without. A charge cable without a fuse is common on the road and a warning.",
+		"What hangs on a wire without a fuse is told with that wire. Contacts of the key and of relays count in the steps in which they are closed. A charge cable without a fuse is common on the road and a warning.",
 	Equation: "on every way from a battery to the wire there is a fuse; length ahead of the first one <= 7 in (road, boat)",
 	Figures:  []string{"abyc-feed", "cfr-183-455-place"},
 	Misses:   "Sheathing, which allows a longer unprotected length in some rule-books.",
@@ -36,19 +36,15 @@ wire 2  F1.2  P1.1  18AWG  4ft
 func unprotectedWire(p *Pass) {
 	open := p.openCircuit()
 	past := p.pastFuses(open)
+	var bare []*model.Wire
 	for _, w := range p.Sizes.Wires {
-		if !open.wire[w.Wire.ID] || w.Wire.Role == model.Strap || open.starter[w.Wire.ID] || past[w.Wire] {
+		if !open.wire[w.Wire.ID] || w.Wire.Role == model.Strap || open.starter[w.Wire.ID] || past[w.Wire] != nil {
 			continue
 		}
 		far := open.farEnd(w.Wire)
 		switch {
-		case open.leads[far.ID]&toUse != 0, open.leads[far.ID] == 0: // to a load, or to nothing at all
-			g := p.Sizes.Guards[w.Wire.ID]
-			p.Report(diag.Finding{
-				At:     w.Wire.At,
-				Msg:    fmt.Sprintf("wire %s, %s to %s, can be fed from %s without a fuse", w.Wire.Number, w.Wire.From.Shown, w.Wire.To.Shown, g.Source.Name),
-				Detail: "Put a fuse where its current leaves the battery, no larger than the wire carries.",
-			})
+		case open.bare(far, p.Profile.FirstFuseM):
+			bare = append(bare, w.Wire)
 		case isSupply(far) && !isBattery(far):
 			p.Report(diag.Finding{
 				Severity: diag.Warning, At: w.Wire.At,
@@ -56,6 +52,9 @@ func unprotectedWire(p *Pass) {
 				Detail: "Many road vehicles run it so; a bolt-down fuse at the battery end protects it against a chafed cable.",
 			})
 		}
+	}
+	for _, b := range p.branches(open, bare, past) {
+		p.reportBranch(open, b)
 	}
 	p.firstFuses(open, past)
 }
