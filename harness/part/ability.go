@@ -78,9 +78,10 @@ type Contact struct {
 	ResistiveA   float64 // 0: not said
 	MotorA       float64
 	LampA        float64
-	By           string // "coil", "key", "hand", "step"
-	CoilA, CoilB string // By coil
-	AtRest       bool   // closed at rest (87a)
+	Ohm          float64 // of the closed contact, as the draft states; 0: not said
+	By           string  // "coil", "key", "hand", "step"
+	CoilA, CoilB string  // By coil
+	AtRest       bool    // closed at rest (87a)
 	At           diag.Span
 }
 

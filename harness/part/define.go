@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 )
 
 // registry holds every kind by name. It is filled by define while the
@@ -13,6 +14,9 @@ var registry = map[string]*Kind{}
 // define checks the declaration of a kind and keeps it. A wrong declaration
 // is a fault of this package, found at every start, so it panics.
 func define(k Kind) *Kind {
+	if k.mayHaveStuds() {
+		k.Settings = append(k.Settings, flag(studsSetting, k.studsDoc()))
+	}
 	if err := k.verify(); err != nil {
 		panic("part: kind " + k.Name + ": " + err.Error())
 	}
@@ -107,11 +111,27 @@ func (k *Kind) TerminalsOf(d *Device) []Terminal {
 	var out []Terminal
 	for _, t := range k.Terminals {
 		if k.Fits == nil || k.Fits(d, t.Name) {
-			if k.Bolted != nil && k.Bolted(d) {
+			if k.Bolted != nil && k.Bolted(d) || d.Said(studsSetting) && !slices.Contains(k.Bladed, t.Name) {
 				t.Landing = Post
 			}
 			out = append(out, t)
 		}
 	}
 	return out
+}
+
+// studsSetting is the word for a device whose wires end in rings.
+const studsSetting = "studs"
+
+// mayHaveStuds reports whether a kind has fixed terminals that usually take a
+// crimped terminal and may be studs on a heavy or on an old device.
+func (k *Kind) mayHaveStuds() bool {
+	return !k.Self && slices.ContainsFunc(k.Terminals, func(t Terminal) bool { return t.Landing == Cavity })
+}
+
+func (k *Kind) studsDoc() string {
+	if len(k.Bladed) == 0 {
+		return "its terminals are studs or screws: a ring under each nut, a bolted joint each"
+	}
+	return "its terminals are studs, all but " + strings.Join(k.Bladed, " and ") + ": a ring under each nut, a bolted joint each"
 }

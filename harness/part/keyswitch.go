@@ -98,7 +98,7 @@ func travel(d *Device) []Line {
 }
 
 func stampKey(d *Device, s *Stamper) {
-	law := resistor(s.contactOhm())
+	law := resistor(s.contactOhm(d))
 	for _, p := range keyPairs(d) {
 		s.Add(ContactElement, p.a, p.b, law, s.Where(func(st Step) bool { return slices.Contains(p.at, st.Key) }))
 	}

@@ -44,8 +44,13 @@ type Kind struct {
 	Fits func(d *Device, terminal string) bool
 
 	// Bolted reports whether the device as set has posts for its fixed
-	// terminals (a bolt-down fuse); nil: they land as declared.
+	// terminals (a bolt-down fuse); nil: they land as declared, or as the word
+	// studs says.
 	Bolted func(d *Device) bool
+
+	// Bladed lists terminals that stay as declared on a device with studs (the
+	// coil of a contactor).
+	Bladed []string
 
 	// Assumes lists what is taken for granted when the draft is silent and no
 	// default of a figure says it.

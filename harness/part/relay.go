@@ -10,7 +10,7 @@ var _ = define(Kind{
 	Name:  "relay",
 	Title: "A relay with a make contact, or with a change-over contact.",
 	Law: "Coil: a resistance, at its temperature R x (234.5 + T) / 254.5. The contact closes at pull-in volts, opens under release volts and stays as it is between. " +
-		"Closed contact 5 mohm. Suppression lies across the coil: a diode conducts from 85 to 86, so that 86 has to be the positive side; a resistor always conducts; a zener does not below its volts.",
+		"Closed contact 5 mohm, or what the draft states. Suppression lies across the coil: a diode conducts from 85 to 86, so that 86 has to be the positive side; a resistor always conducts; a zener does not below its volts.",
 	Letter:   "K",
 	Settings: append(coilSettings(), append(contactSettings(), oneOf("action", "its contact", "make", "change-over"))...),
 	Terminals: []Terminal{
@@ -20,6 +20,7 @@ var _ = define(Kind{
 		{Name: "87", Aliases: []string{"NO"}, Doc: "joined to 30 while the coil is energized"},
 		{Name: "87a", Aliases: []string{"NC"}, Doc: "change-over: joined to 30 at rest", Quiet: true},
 	},
+	Bladed: []string{"85", "86"},
 	Fits:   func(d *Device, t string) bool { return t != "87a" || d.Word("action") == "change-over" },
 	Stamp:  stampRelay,
 	Symbol: Symbol{Parts: []Symbol{relayCoilSymbol(), contact("contact", "30", "87", -1.5)}},
@@ -87,9 +88,13 @@ func stampRelay(d *Device, s *Stamper) {
 	})
 	s.Add(CoilElement, "86", "85", resistor(gauge.CopperAt(coil, temp)), s.All())
 	stampSuppression(d, s, "86", "85")
-	s.AddIf(ContactElement, "30", "87", resistor(gauge.RelayContactOhm), s.All(), state, false)
+	ohm := gauge.RelayContactOhm
+	if said := d.Num("contact-resistance"); said > 0 {
+		ohm = said
+	}
+	s.AddIf(ContactElement, "30", "87", resistor(ohm), s.All(), state, false)
 	if d.Word("action") == "change-over" {
-		s.AddIf(ContactElement, "30", "87a", resistor(gauge.RelayContactOhm), s.All(), state, true)
+		s.AddIf(ContactElement, "30", "87a", resistor(ohm), s.All(), state, true)
 	}
 }
 

@@ -86,9 +86,12 @@ func leak() circuit.Law {
 // counts reports whether a figure of that confidence counts at this grade.
 func (s *Stamper) counts(c gauge.Confidence) bool { return s.Grade == Nominal || c.MayDecide() }
 
-// contactOhm is the resistance of a key or switch contact: a low figure, so
-// only a nominal one.
-func (s *Stamper) contactOhm() float64 {
+// contactOhm is the resistance of a key or switch contact: what the draft
+// states, else a low figure, so only a nominal one.
+func (s *Stamper) contactOhm(d *Device) float64 {
+	if ohm := d.Num("contact-resistance"); ohm > 0 {
+		return ohm
+	}
 	if s.counts(gauge.Low) {
 		return gauge.SwitchContactOhm
 	}

@@ -5,7 +5,7 @@ import "legwork/harness/quantity"
 var _ = define(Kind{
 	Name:   "switch",
 	Title:  "A switch moved by hand, by foot or by what it watches.",
-	Law:    "A contact of 10 mohm (a low figure, so only a nominal one) in the steps in which it is closed. When the draft does not say, it is closed whenever the key is not off: a guess.",
+	Law:    "A contact of 10 mohm (a low figure, so only a nominal one), or of the resistance that the draft states, in the steps in which it is closed. When the draft does not say, it is closed whenever the key is not off: a guess.",
 	Letter: "S",
 	Settings: append(contactSettings(),
 		Setting{Name: "closed", Steps: true, Doc: "steps in which it is closed; alone: always"},
@@ -64,12 +64,14 @@ func contactSettings() []Setting {
 		named("contact", "current that its contact may switch into a resistive load", carry("resistive")),
 		named("motor", "current that it may switch into a motor", carry("motor")),
 		named("lamp", "current that it may switch into lamps", carry("lamp")),
+		named("contact-resistance", "resistance of its closed contact, from the sheet or as measured",
+			Figure{Name: "resistance", Dim: quantity.Resistance, Min: 1e-6, Max: 10, Doc: "resistance of the closed contact"}),
 	}
 }
 
 // contact describes one path with the ratings of the device.
 func (d *Device) contact(a, b, by string) Contact {
-	c := Contact{A: a, B: b, By: by, ResistiveA: d.Num("contact"), MotorA: d.Num("motor"), LampA: d.Num("lamp"), At: d.At}
+	c := Contact{A: a, B: b, By: by, ResistiveA: d.Num("contact"), MotorA: d.Num("motor"), LampA: d.Num("lamp"), Ohm: d.Num("contact-resistance"), At: d.At}
 	if v := d.Value("contact"); v != nil && v.Said && !v.At.IsZero() {
 		c.At = v.At
 	}
@@ -95,7 +97,7 @@ func closedIn(d *Device, s *Stamper) StepSet {
 }
 
 func stampSwitch(d *Device, s *Stamper) {
-	moved, law := closedIn(d, s), resistor(s.contactOhm())
+	moved, law := closedIn(d, s), resistor(s.contactOhm(d))
 	if d.Word("action") == "change-over" {
 		s.Add(ContactElement, "COM", "NO", law, moved)
 		s.Add(ContactElement, "COM", "NC", law, s.All()&^moved)

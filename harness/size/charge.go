@@ -105,8 +105,8 @@ func wayOf(e *edge, h *solve.History) (w chargeWay, ok bool) {
 	switch e.sort {
 	case wireEdge, fuseEdge:
 	case contactEdge:
-		if c := e.device.Switches()[e.index]; c.CoilA != "" {
-			w.ohm = contactOhm(c) // that of a switch is too unsure to judge by
+		if c := e.device.Switches()[e.index]; c.CoilA != "" || c.Ohm > 0 {
+			w.ohm = contactOhm(c) // the usual one of a switch is too unsure to judge by
 		}
 		return w, closedRunning(e, h)
 	case fixedEdge:

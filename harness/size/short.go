@@ -90,6 +90,9 @@ func outwardGraph(m *model.Model, rated func(*model.Device, int) float64, plus *
 }
 
 func contactOhm(c part.Contact) float64 {
+	if c.Ohm > 0 {
+		return c.Ohm
+	}
 	if c.CoilA != "" {
 		return gauge.RelayContactOhm
 	}
