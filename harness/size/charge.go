@@ -67,8 +67,7 @@ type fall struct {
 }
 
 // newCharging finds the ways; nil where no machine charges a battery.
-func newCharging(m *model.Model, h *solve.History) *charging {
-	t := newTracer(m)
+func newCharging(m *model.Model, t *tracer, h *solve.History) *charging {
 	k := &charging{m: m, point: t.point}
 	k.findSources()
 	if len(k.machines) == 0 || len(k.cells) == 0 {

@@ -71,7 +71,8 @@ type chooser struct {
 }
 
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
-	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), pulses: pulses(m), banks: banks(m)}
+	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), pulses: pulses(m), banks: banks(m), tracer: newTracer(m)}
+	c.ways = make([]ways, len(m.Steps)*len(c.banks))
 	c.set()
 	return c
 }
@@ -145,7 +146,7 @@ func (c *chooser) design(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
-	c.history, c.charge = h, newCharging(c.m, h)
+	c.history, c.charge = h, newCharging(c.m, c.tracer, h)
 	for range 2 { // the second time with the copper warm
 		if err := c.recharge(ctx); err != nil {
 			return err

@@ -15,9 +15,6 @@ type ways struct {
 // waysIn gives the ways of a bank in a step of the current history; they are
 // found once and kept until the next one.
 func (c *chooser) waysIn(step, bank int) *ways {
-	if c.tracer == nil {
-		c.tracer, c.ways = newTracer(c.m), make([]ways, len(c.m.Steps)*len(c.banks))
-	}
 	s, w := c.history.States[step], &c.ways[step*len(c.banks)+bank]
 	if w.state != s {
 		b := c.banks[bank]
