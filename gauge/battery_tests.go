@@ -45,6 +45,9 @@ var loadTestVolts = [...]struct{ tempC, volts float64 }{
 	{-18, 8.5}, {-12, 8.7}, {-7, 8.9}, {-1, 9.1}, {4, 9.3}, {10, 9.4}, {16, 9.5}, {21, 9.6},
 }
 
+// LoadTestC is where the load test's 9.6 V hold, in C (source battery-load-test).
+const LoadTestC = 21.0
+
 // LoadTestLeastV is the least voltage of a 12 V battery in the 15 s test at
 // half its CCA, at tempC: straight between the points of the table, 9.6 V
 // above 21 C. ok is false below -18 C or for no number (sources

@@ -98,7 +98,7 @@ func BenchmarkSize(b *testing.B) {
 		routes := route.Measure(m)
 		p, _ := gauge.ProfileOf("road")
 		for b.Loop() {
-			_, err := size.Choose(b.Context(), m, routes, p)
+			_, err := size.Choose(b.Context(), m, routes, p, part.Start{})
 			require.NoError(b, err)
 		}
 	})

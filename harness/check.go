@@ -11,6 +11,7 @@ import (
 	"legwork/harness/check"
 	"legwork/harness/diag"
 	"legwork/harness/model"
+	"legwork/harness/part"
 	"legwork/harness/route"
 	"legwork/harness/size"
 	"legwork/harness/solve"
@@ -21,8 +22,9 @@ var ErrProfile = errors.New("unknown profile")
 
 // Options say how a draft is checked.
 type Options struct {
-	Profile string   // limits to judge by; "": the draft's own, or road
-	With    []string // options of the draft that are fitted; nil: those of the last [Draft.Fit], or none
+	Profile string     // limits to judge by; "": the draft's own, or road
+	With    []string   // options of the draft that are fitted; nil: those of the last [Draft.Fit], or none
+	Start   part.Start // how cold a cold start is, and the charge of the batteries then
 }
 
 // Result is everything that legwork worked out about a draft.
@@ -30,6 +32,7 @@ type Result struct {
 	Draft    *Draft
 	Model    *model.Model
 	Profile  gauge.Profile
+	Start    part.Start    // the cold start that was played
 	Routes   *route.Routes // nil where the draft has mistakes
 	Sizes    *size.Sizes   // nil where the draft has mistakes
 	Findings diag.List     // open findings of every stage
@@ -52,12 +55,12 @@ func (d *Draft) Check(ctx context.Context, o Options) (*Result, error) {
 	if err != nil {
 		return nil, err
 	}
-	return d.check(ctx, d.Model, p)
+	return d.check(ctx, d.Model, p, o.Start)
 }
 
 // check does all that Check promises with a model of the draft.
-func (d *Draft) check(ctx context.Context, m *model.Model, p gauge.Profile) (r *Result, err error) {
-	r = &Result{Draft: d, Model: m, Profile: p}
+func (d *Draft) check(ctx context.Context, m *model.Model, p gauge.Profile, start part.Start) (r *Result, err error) {
+	r = &Result{Draft: d, Model: m, Profile: p, Start: start}
 	if d.Findings.Worst() >= diag.Fault {
 		r.Findings = d.Findings
 		r.Skipped = skipAll("the draft has mistakes; mend them first")
@@ -69,7 +72,7 @@ func (d *Draft) check(ctx context.Context, m *model.Model, p gauge.Profile) (r *
 		return r, nil
 	}
 	r.Routes = route.Measure(m)
-	if r.Sizes, err = size.Choose(ctx, m, r.Routes, p); err != nil {
+	if r.Sizes, err = size.Choose(ctx, m, r.Routes, p, start); err != nil {
 		return nil, err
 	}
 	if f, high := check.OverSixty(m, r.Sizes.Hot); high {

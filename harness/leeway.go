@@ -100,7 +100,7 @@ func (r *Result) changeAt(ctx context.Context, was outcome, g model.Guess, to fl
 	if found.Worst() >= diag.Fault {
 		return "the draft can't be read so", nil
 	}
-	moved, err := r.Draft.check(ctx, m, r.Profile)
+	moved, err := r.Draft.check(ctx, m, r.Profile, r.Start)
 	if err != nil {
 		return "", err
 	}

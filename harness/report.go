@@ -5,6 +5,7 @@ import (
 
 	"legwork/harness/check"
 	"legwork/harness/diag"
+	"legwork/harness/part"
 	"legwork/harness/solve"
 )
 
@@ -14,6 +15,7 @@ type Report struct {
 	Harness  string         `json:"harness"`
 	Profile  string         `json:"profile"`
 	With     []string       `json:"with"` // options of the draft that are fitted
+	Start    StartLine      `json:"cold_start"`
 	Findings []diag.Finding `json:"findings"`
 	Accepted []AcceptedLine `json:"accepted"`
 	Guesses  []GuessLine    `json:"guesses"`
@@ -21,6 +23,12 @@ type Report struct {
 	Skipped  []SkipLine     `json:"skipped_rules"`
 	Wires    []WireLine     `json:"wires"`
 	Steps    []StepLine     `json:"steps"`
+}
+
+// StartLine is how the cold start was played.
+type StartLine struct {
+	TempC   float64  `json:"temp_c"`
+	Battery *float64 `json:"battery_percent,omitempty"` // nil: a charged one
 }
 
 // AcceptedLine is a finding that the draft accepts.
@@ -64,11 +72,19 @@ type StepLine struct {
 	Floating  map[string]string   `json:"floating"`
 }
 
+func startLine(s part.Start) StartLine {
+	line := StartLine{TempC: s.Temp()}
+	if s.Drained {
+		line.Battery = &s.Percent
+	}
+	return line
+}
+
 // Report gives the outcome in machine-readable form. Numbers are rounded to
 // a nanovolt, a microampere or six digits, so that they do not depend on the processor.
 func (r *Result) Report() Report {
 	out := Report{
-		Harness: r.Model.Title, Profile: r.Profile.Name, With: r.With(),
+		Harness: r.Model.Title, Profile: r.Profile.Name, With: r.With(), Start: startLine(r.Start),
 		Findings: append([]diag.Finding{}, r.Findings...),
 		Accepted: []AcceptedLine{}, Guesses: []GuessLine{}, Skipped: []SkipLine{},
 		Wires: []WireLine{}, Steps: []StepLine{},

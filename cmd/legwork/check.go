@@ -23,6 +23,8 @@ type checkCmd struct {
 type judging struct {
 	Profile string   `help:"Limits to judge by (see explain profiles); the draft's own, or road."`
 	With    []string `sep:"none" placeholder:"OPTION" help:"Fit this option of the draft; may be given again."`
+	Battery string   `placeholder:"CHARGE" help:"Play the cold start with the batteries at this charge, as 50%: with its volts, and the resistance of one that just passes a load test."`
+	Temp    string   `placeholder:"TEMPERATURE" help:"Play the cold start at this temperature, as -30C; else -18C."`
 }
 
 // Run checks the draft and prints the outcome.
@@ -71,8 +73,12 @@ func checked(ctx context.Context, s streams, path string, by judging) (*harness.
 	if err != nil {
 		return nil, err
 	}
+	start, err := by.start()
+	if err != nil {
+		return nil, errUsage{err}
+	}
 	takeRoom(d)
-	r, err := d.Check(ctx, harness.Options{Profile: by.Profile})
+	r, err := d.Check(ctx, harness.Options{Profile: by.Profile, Start: start})
 	if errors.Is(err, harness.ErrProfile) {
 		return nil, errUsage{err}
 	}

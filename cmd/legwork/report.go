@@ -71,6 +71,7 @@ func (p *printer) head(r *harness.Result) {
 	}
 	p.wrapped("  ", "  ", fmt.Sprintf("%s, %s, %s; %s; profile %s",
 		count(len(r.Model.Wires), "wire"), count(len(r.Model.Devices), "device"), stepsSolved(r), ran, r.Profile.Name))
+	p.coldStart(r)
 	p.options(r.Model.Options)
 }
 

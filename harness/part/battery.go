@@ -10,7 +10,7 @@ var _ = define(Kind{
 	Name:  "battery",
 	Title: "A lead-acid battery.",
 	Law: "E.m.f. behind a resistance, v = E - i R. E is 12.65 V at rest, 12.6 V while the starter turns, and setpoint - 2 A x R while the engine runs and the battery is charged. " +
-		"R = 6.0 / CCA warm, 5.4 / CCA at -18 C. A 24 V battery has twice the e.m.f. and twice the resistance.",
+		"R = 6.0 / CCA warm, 5.4 / CCA at -18 C; asked for a charge, a cold start takes its rest volts and the resistance of a battery that just passes the load test at that temperature. A 24 V battery has twice the e.m.f. and twice the resistance.",
 	Letter: "G",
 	Settings: []Setting{
 		named("cca", "cold cranking amperes", Figure{Name: "current", Dim: quantity.Current, Min: 20, Max: maxA, Doc: "cold cranking amperes"}.guess(gauge.UsualCCA, "usual-battery")),
@@ -32,24 +32,24 @@ var _ = define(Kind{
 	},
 	Supplies: func(d *Device) []Supply {
 		cca := d.Num("cca")
-		return []Supply{{Plus: "+", Minus: "-", Battery: true, RatedV: d.Num("volts"), MaxA: cca, CCA: cca, Ohm: batterySeriesOhm(d, HotSoak), AmpHours: d.Num("capacity")}}
+		return []Supply{{Plus: "+", Minus: "-", Battery: true, RatedV: d.Num("volts"), MaxA: cca, CCA: cca, Ohm: batterySeriesOhm(d), AmpHours: d.Num("capacity")}}
 	},
 	Buys: func(d *Device) []Purchase {
 		return buy("battery", d, "CCA "+quantity.Text(d.Num("cca"), quantity.Current))
 	},
 })
 
-// batterySeriesOhm is the resistance of the whole battery.
-func batterySeriesOhm(d *Device, c Corner) float64 {
-	warm, cold := gauge.BatteryOhm(d.Num("cca"))
-	if c == ColdStart {
-		return cold * d.Num("volts") / 12
-	}
+// batterySeriesOhm is the resistance of the whole battery, warm.
+func batterySeriesOhm(d *Device) float64 {
+	warm, _ := gauge.BatteryOhm(d.Num("cca"))
 	return warm * d.Num("volts") / 12
 }
 
 func stampBattery(d *Device, s *Stamper) {
-	k, r := d.Num("volts")/12, batterySeriesOhm(d, s.Corner)
+	k, r, rest := d.Num("volts")/12, batterySeriesOhm(d), gauge.RestEMF
+	if s.Corner == ColdStart {
+		r, rest = s.Start.ohm(d.Num("cca"))*k, s.Start.rest()
+	}
 	charge := gauge.RestEMF * k
 	if d.ChargeV > 0 {
 		charge = d.ChargeV*k/d.scale() - gauge.ChargeCurrentA*r // its share of the volts, where batteries stand in series
@@ -60,7 +60,7 @@ func stampBattery(d *Device, s *Stamper) {
 		}
 	}
 	starts := func(e Engine) bool { return e == Locked || e == Turning }
-	source(gauge.RestEMF*k, func(st Step) bool { return !starts(st.Engine) && st.Engine != Running })
-	source(gauge.CrankEMF*k, func(st Step) bool { return starts(st.Engine) })
+	source(rest*k, func(st Step) bool { return !starts(st.Engine) && st.Engine != Running })
+	source((rest-gauge.RestEMF+gauge.CrankEMF)*k, func(st Step) bool { return starts(st.Engine) })
 	source(charge, func(st Step) bool { return st.Engine == Running })
 }

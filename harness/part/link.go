@@ -52,7 +52,7 @@ func linkLaw(d *Device, s *Stamper) circuit.Law {
 	}
 	temp := d.AmbientC
 	if s.Corner == ColdStart {
-		temp = gauge.ColdC
+		temp = s.Start.Temp()
 	}
 	return resistor(size.OhmPerM(temp) * d.Num("length"))
 }

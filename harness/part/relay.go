@@ -78,7 +78,7 @@ func pullIn(d *Device) (outBelow, inAbove float64, said bool) {
 func stampRelay(d *Device, s *Stamper) {
 	coil, temp := d.Num("coil"), d.AmbientC
 	if s.Corner == ColdStart {
-		temp = gauge.ColdC
+		temp = s.Start.Temp()
 	}
 	outBelow, inAbove, said := pullIn(d)
 	state := s.Remember(State{

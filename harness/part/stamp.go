@@ -27,7 +27,7 @@ type Corner uint8
 const (
 	// HotSoak: warm battery, hot coils, hot copper: places at their stated temperature.
 	HotSoak Corner = iota
-	// ColdStart: weak cold battery, cold coils, cold copper: -18 C throughout.
+	// ColdStart: weak cold battery, cold coils, cold copper: -18 C throughout, or as a [Start] says.
 	ColdStart
 )
 
@@ -109,11 +109,12 @@ type State struct {
 }
 
 // Stamper collects what a device puts into the network. Steps are those of
-// the model; SystemV, Corner and Grade belong to the case.
+// the model; Corner, Grade and Start belong to the case.
 type Stamper struct {
 	Steps    []Step
 	Corner   Corner
 	Grade    Grade
+	Start    Start // of the cold start
 	Branches []Branch
 	States   []State
 }

@@ -16,21 +16,18 @@ func stallA(d *Device) float64 {
 // starterLaw gives the resistance of the motor and its back e.m.f. while it
 // turns the engine. The stated currents hold on the draft's own battery with
 // ideal cables; a battery too small for them leaves next to no resistance.
-func starterLaw(d *Device, c Corner) (ohm, backV float64) {
+func starterLaw(d *Device, s *Stamper) (ohm, backV float64) {
 	emf, rb, stall := gauge.CrankEMF*d.scale(), d.batteryOhm(), stallA(d)
 	ohm = max((emf-stall*rb)/stall, closedOhm)
 	draws := d.Num("draws")
-	if c == ColdStart {
-		draws *= gauge.ColdStarter
-		if d.Said("cold") {
-			draws = d.Num("cold")
-		}
+	if s.Corner == ColdStart {
+		draws = s.Start.starter(draws, d)
 	}
 	return ohm, max(emf-draws*(rb+ohm), 0)
 }
 
 func stampStarter(d *Device, s *Stamper) {
-	ohm, backV := starterLaw(d, s.Corner)
+	ohm, backV := starterLaw(d, s)
 	rated := 12 * d.scale()
 	pull, hold := d.Value("pull-in"), d.Value("hold")
 	holdOhm := rated / hold.num(0)

@@ -11,6 +11,7 @@ import (
 	"legwork/harness/diag"
 	"legwork/harness/draft"
 	"legwork/harness/model"
+	"legwork/harness/part"
 	"legwork/harness/route"
 	"legwork/harness/shop"
 	"legwork/harness/size"
@@ -27,7 +28,7 @@ func source(t *testing.T, text string) shop.Source {
 	r := route.Measure(m)
 	p, ok := gauge.ProfileOf("road")
 	require.True(t, ok)
-	s, err := size.Choose(t.Context(), m, r, p)
+	s, err := size.Choose(t.Context(), m, r, p, part.Start{})
 	require.NoError(t, err)
 	return shop.Source{Model: m, Routes: r, Sizes: s}
 }

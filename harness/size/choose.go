@@ -20,10 +20,12 @@ const referenceMM2 = 10
 
 // Choose sizes every wire that the draft leaves open and rates every fuse
 // without a rating, then plays the steps with the outcome. Sizes that the
-// draft gives are kept and judged. The error is the context's, or a fault of
+// draft gives are kept and judged. The cold start, which no size hangs on,
+// is played as start says. The error is the context's, or a fault of
 // the program.
-func Choose(ctx context.Context, m *model.Model, r *route.Routes, p gauge.Profile) (*Sizes, error) {
+func Choose(ctx context.Context, m *model.Model, r *route.Routes, p gauge.Profile, start part.Start) (*Sizes, error) {
 	c := newChooser(m, r, p)
+	c.start = start
 	if err := c.design(ctx); err != nil {
 		return nil, err
 	}
@@ -40,6 +42,7 @@ type chooser struct {
 	m       *model.Model
 	r       *route.Routes
 	p       gauge.Profile
+	start   part.Start
 	plan    *solve.Plan
 	ladder  []gauge.Size
 	of      []int // by wire ID: its chain

@@ -14,7 +14,7 @@ import (
 func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 	wires := c.conductors(nil, c.now)
 	c.plan = nil // each of the other cases has a network of its own, used once
-	cold, err := c.play(ctx, wires, solve.Case{Corner: part.ColdStart, Grade: part.Sure})
+	cold, err := c.play(ctx, wires, solve.Case{Corner: part.ColdStart, Grade: part.Sure, Start: c.start})
 	if err != nil {
 		return nil, err
 	}

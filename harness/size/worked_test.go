@@ -12,6 +12,7 @@ import (
 	"legwork/harness/diag"
 	"legwork/harness/draft"
 	"legwork/harness/model"
+	"legwork/harness/part"
 	"legwork/harness/route"
 	"legwork/harness/size"
 )
@@ -73,7 +74,7 @@ func chosen(t *testing.T, src string) (*model.Model, *size.Sizes) {
 	m, more := model.Build(f)
 	require.Less(t, append(found, more...).Worst(), diag.Fault, "%v", append(found, more...))
 	p, _ := gauge.ProfileOf("road")
-	s, err := size.Choose(context.Background(), m, route.Measure(m), p)
+	s, err := size.Choose(context.Background(), m, route.Measure(m), p, part.Start{})
 	require.NoError(t, err)
 	return m, s
 }

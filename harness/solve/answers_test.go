@@ -19,7 +19,7 @@ func TestSharedSolutionsAreTheSame(t *testing.T) {
 		m := build(t, string(src))
 		for _, c := range []Case{{Corner: part.HotSoak}, {Corner: part.ColdStart}, {Corner: part.HotSoak, Grade: part.Nominal}} {
 			shared := playCase(t, m, alike(m, 0.01), c)
-			p := newPlay(newFrame(m, c.Corner, c.Grade, nil))
+			p := newPlay(newFrame(m, c))
 			require.NoError(t, p.fit(alike(m, 0.01)))
 			solved := 0
 			for i := range m.Steps {

@@ -19,7 +19,7 @@ func (p *play) temper(r int) {
 	}
 	s.coilC = st.AmbientC + p.riseC[r]
 	if p.f.corner == part.ColdStart {
-		s.coilC = gauge.ColdC
+		s.coilC = p.f.start.Temp()
 	}
 	s.freeV = gauge.CoilAt(st.ReleaseV, s.coilC)
 	s.inV = gauge.CoilAt(st.InAboveV, s.coilC)

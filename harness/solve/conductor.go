@@ -10,14 +10,15 @@ import (
 
 // ohmAt is the copper of a conductor in a corner. The cold corner counts from
 // the size and length where they are known, else from the hot resistance.
-func (c Conductor) ohmAt(corner part.Corner) float64 {
+func (c Conductor) ohmAt(corner part.Corner, start part.Start) float64 {
 	if corner != part.ColdStart {
 		return c.Ohm
 	}
+	cold := start.Temp()
 	if c.Size.AreaMM2 > 0 && c.LengthM > 0 && !c.Measured {
-		return c.Size.OhmPerM(gauge.ColdC) * c.LengthM
+		return c.Size.OhmPerM(cold) * c.LengthM
 	}
-	return gauge.CopperAt(c.Ohm, gauge.ColdC) * c.Ohm / max(gauge.CopperAt(c.Ohm, c.TempC), 1e-12)
+	return gauge.CopperAt(c.Ohm, cold) * c.Ohm / max(gauge.CopperAt(c.Ohm, c.TempC), 1e-12)
 }
 
 // joints counts the bolted joints of a wire: one for each end under a nut.
@@ -34,7 +35,7 @@ func joints(w *model.Wire) float64 {
 // fit gives the solver the resistance of every wire.
 func (p *play) fit(wires []Conductor) error {
 	for i, w := range p.f.model.Wires {
-		ohm := wires[i].ohmAt(p.f.corner)
+		ohm := wires[i].ohmAt(p.f.corner, p.f.start)
 		if !(ohm >= 0 && ohm <= 1e9) {
 			return fmt.Errorf("solve: wire %s has a resistance of %g ohm", w.Number, ohm)
 		}

@@ -58,7 +58,7 @@ func TestFloatingHasAReason(t *testing.T) {
 func TestFloatingAgreesWithTheGraph(t *testing.T) {
 	for _, text := range []string{truckDraft, pumpDraft, keyedOn("ACC"), bigDraft(300)} {
 		m := build(t, text)
-		f := newFrame(m, 0, 0, nil)
+		f := newFrame(m, Case{})
 		p := newPlay(f)
 		require.NoError(t, p.fit(alike(m, 0.01)))
 		mark := make([]bool, f.lay.count)

@@ -41,7 +41,8 @@ type frame struct {
 	model   *model.Model
 	corner  part.Corner
 	grade   part.Grade
-	rated   []float64 // see chosenRatings
+	start   part.Start // of a cold start
+	rated   []float64  // see chosenRatings
 	lay     *layout
 	net     *circuit.Net
 	links   []link // first one for each wire, by wire ID
@@ -59,9 +60,9 @@ type frame struct {
 	device  []int32 // device by branch, -1: none
 }
 
-// newFrame builds the network of a model, without the diodes of some devices.
-func newFrame(m *model.Model, c part.Corner, g part.Grade, open []int) *frame {
-	f := &frame{model: m, corner: c, grade: g, open: open, lay: lay(m, g), net: circuit.NewNet()}
+// newFrame builds the network of a model in a case, without the diodes of the devices that it lists.
+func newFrame(m *model.Model, k Case) *frame {
+	f := &frame{model: m, corner: k.Corner, grade: k.Grade, start: k.Start, open: k.open(), lay: lay(m, k.Grade), net: circuit.NewNet()}
 	for i := 1; i < f.lay.count; i++ {
 		f.net.AddNode()
 	}

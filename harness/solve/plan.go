@@ -58,13 +58,13 @@ func (p *Plan) Run(ctx context.Context, wires []Conductor, c Case) (*History, er
 const maxSteps = 64
 
 // borrow gives a player that nobody else uses, and builds the network first
-// where there is none yet, or a fuse has been given another rating, or other
-// diodes are open.
+// where there is none yet, or a fuse has been given another rating, other
+// diodes are open, or a cold start is another one.
 func (c *cell) borrow(m *model.Model, k Case) *play {
 	c.mu.Lock()
 	defer c.mu.Unlock()
-	if rated := chosenRatings(m); c.frame == nil || !slices.Equal(rated, c.frame.rated) || !slices.Equal(k.open(), c.frame.open) {
-		c.frame, c.idle = newFrame(m, k.Corner, k.Grade, k.open()), nil
+	if rated := chosenRatings(m); c.frame == nil || !slices.Equal(rated, c.frame.rated) || !slices.Equal(k.open(), c.frame.open) || k.Start != c.frame.start {
+		c.frame, c.idle = newFrame(m, k), nil
 		c.frame.rated = rated
 	}
 	if n := len(c.idle); n > 0 {

@@ -21,7 +21,8 @@ import (
 type Case struct {
 	Corner part.Corner
 	Grade  part.Grade
-	With   []string // options fitted
+	Start  part.Start // how cold a cold start is
+	With   []string   // options fitted
 	// Fuses gives ratings for protective elements that the draft leaves open, by
 	// index of part.Protects(device); nil or 0: as the draft says.
 	Fuses map[*model.Device][]float64
@@ -77,6 +78,7 @@ type State struct {
 	Shorts    []Short  // ways from a source to the reference without a load on them
 	Cycles    []Cycle  // how the relays of Chatter go round
 	Races     []int    // indexes of relays whose place depends on which of two moves comes first
+	Given     []bool   // by terminal ID: the controller output there is commanded, and its controller has come to it; nil for none
 
 	why     []int32  // by terminal ID: index of the reason it floats
 	reasons []string // shared by the states of a player

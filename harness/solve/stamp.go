@@ -12,7 +12,7 @@ import (
 func (f *frame) addDevices() {
 	n := len(f.model.Devices)
 	f.first, f.last = make([]int32, n), make([]int32, n)
-	s := part.Stamper{Corner: f.corner, Grade: f.grade, Steps: make([]part.Step, len(f.model.Steps))}
+	s := part.Stamper{Corner: f.corner, Grade: f.grade, Start: f.start, Steps: make([]part.Step, len(f.model.Steps))}
 	for i := range f.model.Steps {
 		s.Steps[i] = f.model.Steps[i].Step
 	}

@@ -31,7 +31,7 @@ func (p *play) read() *State {
 			s.Collapsed = append(s.Collapsed, f.model.Devices[d].Name)
 		}
 	}
-	s.Cycles, s.Races = p.cycles, p.races
+	s.Cycles, s.Races, s.Given = p.cycles, p.races, p.readGiven()
 	for _, c := range p.cycles {
 		s.Chatter = merge(s.Chatter, c.Relays)
 	}
@@ -117,6 +117,19 @@ func (p *play) readRelays(s *State) {
 		}
 		s.Relay[r] = out
 	}
+}
+
+// readGiven notes the outputs whose command has come.
+func (p *play) readGiven() (at []bool) {
+	for o := range p.given {
+		if pin := p.f.outs[o].pin; p.given[o] && pin >= 0 {
+			if at == nil {
+				at = make([]bool, len(p.f.model.Terminals))
+			}
+			at[pin] = true
+		}
+	}
+	return at
 }
 
 func (p *play) readAlive(r int) (z Zone, bridgedS float64) {
