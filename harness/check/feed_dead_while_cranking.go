@@ -23,7 +23,7 @@ var _ = define(Rule{
 		"Move the feed to a contact that is closed in both run and start.",
 	Equation: "volts across the load in crank < 1 V, and more in another step",
 	Misses:   "A load that never has volts is told of by load-without-feed, or by what commands it.",
-	Needs:    Grounded,
+	Needs:    Bonded,
 	Bad: `battery   G1  cca 540A  grounds-to frame
 starter   M1  draws 160A  grounds-to frame
 fuse      F1  15A  from G1 6in

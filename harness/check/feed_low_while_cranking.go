@@ -28,7 +28,7 @@ var _ = define(Rule{
 	Equation: "volts across the load in crank >= the volts it states; in engage, time bridged >= 40 ms",
 	Figures:  []string{"engage"},
 	Misses:   "A load that states no least volts is not judged. Sag from a battery with a bad cell is worse than that of the stated rating.",
-	Needs:    Grounded,
+	Needs:    Bonded,
 	Bad: `battery   G1  cca 540A  grounds-to frame
 starter   M1  draws 160A  grounds-to frame
 fuse      F1  15A  from G1 6in

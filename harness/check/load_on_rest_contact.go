@@ -22,7 +22,7 @@ var _ = define(Rule{
 	Equation: "with the key off less than a fifth of the load's current comes by a rest contact, or the load draws that much in running",
 	Figures:  []string{"din-72552"},
 	Misses:   "A coil that is worked the wrong way round. A load that another way feeds in running.",
-	Needs:    Grounded,
+	Needs:    Bonded,
 	Bad: `battery G1  cca 540A  grounds-to frame
 fuse    F1  30A  from G1 6in
 relay   K1  change-over  contact 40A  motor 25A  suppress resistor

@@ -113,3 +113,26 @@ wire 4 S1.2 M1.S 8AWG 2ft
 		require.Equal(t, want, found.Worst(), "%s: %v", size, found)
 	}
 }
+
+// One controller without a ground says nothing of the cranking of another.
+func TestOneMissingGroundLeavesTheOthersJudged(t *testing.T) {
+	src := strings.NewReplacer("stud E1", "splice J3\nmodule A2\n  PWR feed 0.5A when run, crank\n  GND ground\nstud E1",
+		"wire 5 J2 A1.IGN 1ft", "wire 5 J2 A1.IGN 1ft\nwire 20 J2 A2.PWR 1ft",
+		"run B IGN", "run B ACC", "crank B IGN ST", "crank B ST", "S1.IGN", "S1.ACC").Replace(controlled)
+	rules := func(src string) map[string]int {
+		n := map[string]int{}
+		for _, f := range checked(t, "x.draft", src).Findings {
+			if f.Severity >= diag.Fault {
+				n[f.Rule]++
+			}
+		}
+		return n
+	}
+	found := rules(src)
+	require.Equal(t, 1, found["load-without-return"], "A2: %v", found)
+	require.Equal(t, 1, found["feed-dead-while-cranking"], "A1: %v", found)
+	// With its ground in place A2 is told with A1, and nothing else is new.
+	whole := rules(src + "wire 21 A2.GND E1 1ft\n")
+	require.Equal(t, found["feed-dead-while-cranking"], whole["feed-dead-while-cranking"])
+	require.Zero(t, whole["load-without-return"])
+}

@@ -101,6 +101,9 @@ func (p *Pass) lacks(n Needs) string {
 	if len(states(p.Sizes.Hot)) == 0 && (n > Played || p.Sizes.Hot.States[0].Skipped != "") {
 		return "no states: " + cmp.Or(p.Sizes.Hot.States[0].Skipped, "every step is a short; mend it first")
 	}
+	if n == Bonded && len(p.islands()) > 0 {
+		return "an engine has no way back to the battery; mend that first"
+	}
 	if n == Grounded && p.afloat() {
 		return "a controller or an engine has no way back to the battery; mend that first"
 	}

@@ -20,7 +20,7 @@ var _ = define(Rule{
 	Equation: "coil volts >= pull-in at 20 C x (234.5 + T) / 254.5",
 	Figures:  []string{"relay-pull-in", "relay-coil-rise", "relay-temperature"},
 	Misses:   "A relay that was in before the starter drew its current only has to hold; how low it holds is in no sheet.",
-	Needs:    Grounded,
+	Needs:    Bonded,
 	Bad: `place     bay  85C
 battery   G1  cca 400A  at bay  grounds-to frame
 starter   M1  draws 160A  at bay  grounds-to frame

@@ -20,7 +20,7 @@ var _ = define(Rule{
 		"Feed it from a contact that stays closed through the gap, or join run and start with diodes.",
 	Equation: "time bridged >= time that the key is between its contacts",
 	Misses:   "A controller that neither has to be fed nor has an output to work while the starter turns is not judged. Bounce of worn contacts. A gap that the draft does not state is taken as 50 ms between the contacts that run and crank share.",
-	Needs:    Grounded,
+	Needs:    Bonded,
 	Bad: `battery   G1  cca 540A  grounds-to frame
 starter   M1  draws 160A  grounds-to frame
 fuse      F1  15A  from G1 6in

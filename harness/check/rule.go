@@ -41,6 +41,8 @@ const (
 	Played
 	// States needs sizes and a step that no short ends at once.
 	States
+	// Bonded needs States, and engines that have a way back.
+	Bonded
 	// Grounded needs States, and controllers and engines that have a way back:
 	// without one much else only looks at fault.
 	Grounded

@@ -1,6 +1,8 @@
 package check
 
 import (
+	"slices"
+
 	"legwork/harness/diag"
 	"legwork/harness/model"
 	"legwork/harness/part"
@@ -84,12 +86,23 @@ func (p *Pass) lays() []lay {
 			if !l.reversed {
 				ends := [2]int{p.netOf(u.device, l.plus), p.netOf(u.device, l.minus)}
 				l.fed = l.fed || p.fedOn(ends[0], u)
-				l.led = l.led || p.ledOn(ends[1], u)
+				l.led = l.led || p.ledOn(ends[1], u) || p.sensed(u, ends[1])
 			}
 		}
 		list = append(list, l)
 	}
 	return list
+}
+
+// sensed reports whether a use that is fed by nothing ends at a controller,
+// which reads it between two of its inputs: such a sensor makes its own volts.
+func (p *Pass) sensed(u use, net int) bool {
+	if u.coil || net < 0 || wiredAt(u.device, u.plus) {
+		return false
+	}
+	return slices.ContainsFunc(p.Nets.Members[net], func(t *model.Terminal) bool {
+		return t.Device != u.device && t.Device.Kind.Drives != nil
+	})
 }
 
 // wanted reports whether a use has to be wired: a relay without a wire is a

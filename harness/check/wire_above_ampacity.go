@@ -62,13 +62,31 @@ wire 5  F4.2  R3.1    16AWG
 			p.Report(diag.Finding{
 				At: sizeSpan(w),
 				Msg: fmt.Sprintf("wire %s carries %s in %s; %s is good for %s there", w.Wire.Number,
-					quantity.Text(l.Asked, quantity.Current), w.At, w.Conductor.Size.Name, quantity.Text(l.Got, quantity.Current)),
-				Detail: fmt.Sprintf("Its way passes %.0f C, %s.", w.Judgement.Case.AmbientC, together(w.Loaded)),
+					quantity.Text(l.Asked, quantity.Current), w.At, w.Conductor.Size.Name, under(l.Got, l.Asked)),
+				Detail: fmt.Sprintf("Its way passes %.0f C, %s.", w.Judgement.Case.AmbientC, together(w.Loaded)) + noThicker(w),
 				Values: []diag.Value{{Name: "current", Got: l.Asked, Limit: l.Got, Unit: "A", Bound: diag.AtMost}},
 			})
 		})
 	},
 })
+
+// noThicker says why a wire whose size was left open is no thicker.
+func noThicker(w size.Wire) string {
+	if !w.Chosen {
+		return ""
+	}
+	return " It is the thickest that goes into the ends of this wire and of those it is one size with: take parts with studs for it."
+}
+
+// under tells of a current that is less than another one, with as many digits
+// as it takes to see that.
+func under(amps, than float64) string {
+	text := quantity.Text(amps, quantity.Current)
+	if text == quantity.Text(than, quantity.Current) {
+		return fmt.Sprintf("%.2f A", amps)
+	}
+	return text
+}
 
 // together says how many loaded conductors lie side by side, this one among them.
 func together(loaded int) string {
