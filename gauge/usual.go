@@ -21,6 +21,7 @@ const (
 	UsualCoilA        = 3.0    // ignition coil, average while firing
 	UsualSensorA      = 0.010  // fed sensor
 	UsualSignalOhm    = 2500.0 // sensor, signal to return
+	UsualOxygenW      = 10.0   // heater of a wideband oxygen sensor
 	UsualInstrumentA  = 0.1    // dash instrument
 	UsualReferenceV   = 5.0    // reference output of a controller
 	UsualReferenceOhm = 1.0    // behind it
@@ -45,6 +46,7 @@ var usualSources = []Source{
 	{"usual-injector", "Measuring reference: high-resistance injectors 0.9 to 1.1 A at 13.5 V", readSecond, High, "1 A taken"},
 	{"usual-coil", "Ignition coils: 0.7 to 3 A on average", memory, Medium, "3 A taken"},
 	{"usual-sensor", "Fed sensors draw about 10 mA; 2.5 kohm between signal and return", memory, Low, "a guess"},
+	{"usual-oxygen", "Heaters of wideband oxygen sensors: about 10 W on average once warm", memory, Low, "a guess"},
 	{"usual-instrument", "Dash instruments draw about 0.1 A", memory, Low, "a guess"},
 	{"usual-reference", "Controllers give their sensors 5 V", memory, Medium, ""},
 	{"usual-suppress", "Resistor across a 12 V relay coil: 680 ohm", memory, Low, ""},
@@ -72,6 +74,7 @@ func usualDefaults() []Default {
 		{"ignition coil", UsualCoilA, "A", "usual-coil"},
 		{"sensor, feed", UsualSensorA, "A", "usual-sensor"},
 		{"sensor, signal to return", UsualSignalOhm, "ohm", "usual-sensor"},
+		{"heater of a wideband oxygen sensor", UsualOxygenW, "W", "usual-oxygen"},
 		{"instrument", UsualInstrumentA, "A", "usual-instrument"},
 		{"reference output", UsualReferenceV, "V", "usual-reference"},
 		{"behind the reference output", UsualReferenceOhm, "ohm", "usual-sensor"},

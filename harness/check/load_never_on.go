@@ -42,7 +42,7 @@ wire 3  S1.2  P1.1  4ft
 })
 
 func loadNeverOn(p *Pass) {
-	r, starved, unseen, held := p.reach(), p.starved(), p.behindUnseen(), p.heldVolts()
+	r, starved, unseen := p.reach(), p.starved(), p.behindUnseen()
 	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
 		plus, minus := pinOf(d, w.Plus), pinOf(d, w.Minus)
 		if w.Amps <= 0 || starved[d] || workedElsewhere(d) || unseen[loadOf{d, i}] || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
@@ -60,7 +60,7 @@ func loadNeverOn(p *Pass) {
 			At:     w.At,
 			Msg:    fmt.Sprintf("%s is on in no step, so its wires were sized without its %.3g A", d.Name, w.Amps),
 			Detail: "Say when its switch is closed (closed when running), when its output is on, or add a step.",
-			Values: []diag.Value{{Name: "current", Got: most, Limit: onShare * full, Unit: "A", Bound: diag.AtLeast}},
+			Values: []diag.Value{{Name: "current", Got: most, Limit: onShare * w.Amps, Unit: "A", Bound: diag.AtLeast}},
 		})
 	})
 }
@@ -70,19 +70,6 @@ func loadNeverOn(p *Pass) {
 func atReference(s *solve.State, d *model.Device, w part.Draw) bool {
 	volts, ok := feedV(s, d, w)
 	return ok && w.Type == part.ElectronicLoad && !w.Constant && volts >= deadBelowV
-}
-
-// heldVolts gives the volts that controllers keep on nets, by net.
-func (p *Pass) heldVolts() map[int]float64 {
-	held := map[int]float64{}
-	for _, d := range p.Model.Devices {
-		for _, h := range d.Holds() {
-			if t := pinOf(d, h.Pin); t != nil {
-				held[p.Nets.Of[t.ID]] = h.Volts
-			}
-		}
-	}
-	return held
 }
 
 // workedElsewhere reports whether a coil of a device has no wire on purpose:

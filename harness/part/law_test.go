@@ -95,7 +95,9 @@ func TestLoadLaws(t *testing.T) {
 	draw := motor.Kind.Draws(motor)[0]
 	require.Equal(t, []Need{{Volts: 10.5, Steps: atRunning, Said: true}, {Volts: 8, Steps: atCrank, Said: true}}, draw.Needs)
 	require.False(t, draw.Pump)
-	motor.Label = "Lift pump"
+	motor.Label = "Tail lift pump" // hydraulic: it may run with the engine still
+	require.False(t, motor.Kind.Draws(motor)[0].Pump)
+	motor.Label = "Fuel lift pump"
 	require.True(t, motor.Kind.Draws(motor)[0].Pump)
 	require.True(t, motor.Kind.Draws(motor)[0].Critical)
 	require.Equal(t, "X1 moves fuel", motor.Kind.Assumes(motor)[0].What)

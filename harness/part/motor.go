@@ -45,5 +45,6 @@ var _ = define(Kind{
 // its label says.
 func movesFuel(d *Device) bool {
 	label := strings.ToLower(d.Label)
-	return d.Said("fuel") || strings.Contains(label, "fuel pump") || strings.Contains(label, "lift pump")
+	burns := strings.Contains(label, "fuel") || strings.Contains(label, "diesel")
+	return d.Said("fuel") || strings.Contains(label, "fuel pump") || burns && strings.Contains(label, "lift pump")
 }

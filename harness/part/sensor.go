@@ -1,26 +1,40 @@
 package part
 
 import (
+	"slices"
+
 	"legwork/gauge"
 	"legwork/harness/circuit"
 )
 
 var _ = define(Kind{
-	Name:     "sensor",
-	Title:    "A sensor: temperature, pressure, speed, position, level.",
-	Law:      "Small resistances: from + to - what it draws, from S to - 2.5 kohm. What it says on S is not played: legwork shows whether it is fed, not what it measures.",
-	Letter:   "B",
-	Settings: loadSettings(),
+	Name:  "sensor",
+	Title: "A sensor: temperature, pressure, speed, position, level, oxygen.",
+	Law: "Small resistances. Single: from + to - what it draws, from S to - its resistance. Differential: the same, its signal between S+ and S-. " +
+		"Inductive: a coil between S+ and S-, without a feed. Wideband: a heater from H+ to H-, its cells between IP, VS and VM. " +
+		"What it says is not played: legwork shows whether it is fed, not what it measures.",
+	Letter: "B",
+	Settings: loadSettings(
+		oneOf("sort", "its signal: against its return; between two lines; a coil between two lines; an oxygen cell with pump and heater", sensorSorts...),
+		named("resistance", "between signal and return, or between its two signal terminals", ohms("resistance", "resistance at its signal").or(gauge.UsualSignalOhm, "usual-sensor"))),
 	Terminals: []Terminal{
 		{Name: "+", Aliases: []string{"IGN"}, Doc: "feed or reference volts", Quiet: true},
 		{Name: "-", Aliases: []string{"GND"}, Doc: "return; the metal when the sensor grounds to it"},
-		{Name: "S", Aliases: []string{"SIG"}, Doc: "signal", Quiet: true},
+		{Name: "S", Aliases: []string{"SIG"}, Doc: "single: signal", Quiet: true},
+		{Name: "S+", Aliases: []string{"SIG+"}, Doc: "differential, inductive: signal"},
+		{Name: "S-", Aliases: []string{"SIG-"}, Doc: "differential, inductive: its counterpart"},
+		{Name: "H+", Aliases: []string{"HEAT+"}, Doc: "wideband: feed of the heater"},
+		{Name: "H-", Aliases: []string{"HEAT-"}, Doc: "wideband: return of the heater, often an output"},
+		{Name: "IP", Aliases: []string{"PUMP"}, Doc: "wideband: pump current"},
+		{Name: "VS", Aliases: []string{"UN"}, Doc: "wideband: volts of the cell"},
+		{Name: "VM", Aliases: []string{"CELL-"}, Doc: "wideband: common of pump and cell, not ground"},
+		{Name: "RC", Aliases: []string{"TRIM"}, Doc: "wideband: trim resistor of its plug", Quiet: true},
 	},
 	Ground: "-",
-	Stamp: func(d *Device, s *Stamper) {
-		s.Add(LoadElement, "+", "-", resistor(d.rated(gauge.UsualSensorA).ohm()), s.All())
-		s.Add(Element, "S", "-", circuit.Law{Kind: circuit.Resistor, Ohm: gauge.UsualSignalOhm}, s.All())
+	Fits: func(d *Device, t string) bool {
+		return slices.Contains(sensorTerminals[d.Word("sort")], t)
 	},
+	Stamp:  stampSensor,
 	Symbol: sensorSymbol(),
 	Others: []Symbol{
 		{Name: "temperature-up", Half: 3, Columns: 2, Row: SensorRow, Pins: bothUp("S", "-"), Body: upBody,
@@ -28,33 +42,83 @@ var _ = define(Kind{
 		{Name: "speed-up", Half: 3, Columns: 2, Row: SensorRow, Pins: bothUp("S", "-"), Body: upBody,
 			Strokes: append(upLeads(1.9, 6.1), arc(1.9, 0.4, 3.3, 0.4, 0.7, true), arc(3.3, 0.4, 4.7, 0.4, 0.7, true), arc(4.7, 0.4, 6.1, 0.4, 0.7, true),
 				line(1.9, 1, 6.1, 1), line(1.9, 1.35, 6.1, 1.35))},
+		sensorForm("differential", "+", "S+", "S-"), inductiveSymbol(), sensorForm("wideband", "H+", "IP", "VS", "VM", "RC"),
 	},
-	Assumes: usual(gauge.UsualSensorA, "usual-sensor"),
+	Form: func(d *Device) string {
+		if w := d.Word("sort"); w != sensorSorts[0] {
+			return w
+		}
+		return ""
+	},
+	Assumes: func(d *Device) []Assumption {
+		a, source, feeds := sensorFeed(d)
+		if !feeds {
+			return nil
+		}
+		return usual(a, source)(d)
+	},
 	Draws: func(d *Device) []Draw {
-		return []Draw{d.draw(d.rated(gauge.UsualSensorA), "+", "-", ElectronicLoad)}
+		a, _, feeds := sensorFeed(d)
+		switch {
+		case !feeds:
+			return nil
+		case d.Word("sort") == "wideband":
+			return []Draw{d.draw(d.rated(a), "H+", "H-", ResistiveLoad)}
+		}
+		return []Draw{d.draw(d.rated(a), "+", "-", ElectronicLoad)}
 	},
-	Buys: func(d *Device) []Purchase { return buy("sensor", d) },
+	Buys: func(d *Device) []Purchase {
+		if w := d.Word("sort"); w != sensorSorts[0] {
+			return buy(w+" sensor", d)
+		}
+		return buy("sensor", d)
+	},
 })
 
-var upBody = Box{X1: -0.4, Y1: 0, X2: 0.4, Y2: 1.9, Col2: 1}
+// sensorSorts are the sorts of signal; the first is the usual one.
+var sensorSorts = []string{"single", "differential", "inductive", "wideband"}
 
-// bothUp puts both pins on top, one column apart.
-func bothUp(a, b string) []SymbolPin { return []SymbolPin{pin(a, 0, -3), pinAt(b, 1, 0, -3)} }
-
-// upLeads are the lines of such a symbol, to a body from x1 to x2.
-func upLeads(x1, x2 float64) []Stroke {
-	return []Stroke{
-		line(0, -3, 0, 0.4), line(0, 0.4, x1, 0.4),
-		stroke(Thin, Point{X: x2, Y: 0.4}, at(1, 0, 0.4)), stroke(Thin, at(1, 0, 0.4), at(1, 0, -3)),
-	}
+// sensorTerminals are the terminals of each sort.
+var sensorTerminals = map[string][]string{
+	"single":       {"+", "-", "S"},
+	"differential": {"+", "-", "S+", "S-"},
+	"inductive":    {"S+", "S-"},
+	"wideband":     {"H+", "H-", "IP", "VS", "VM", "RC"},
 }
 
-// sensorSymbol is a box that is fed from above, with its signal beside.
-func sensorSymbol() Symbol {
-	return Symbol{
-		Half: 3, Columns: 2, Row: SensorRow, Body: Box{X1: -1.6, Y1: -1.6, X2: 0.4, Y2: 1.6, Col2: 1},
-		Pins: []SymbolPin{pin("+", 0, -3), pinAt("S", 1, 0, -3), pin("-", 0, 3)},
-		Strokes: append(leads(3, 1.6), rect(-1.6, -1.6, 3.2, 3.2), line(-1, 1, 1, -1), line(0.4, -1, 1, -1, 1, -0.4),
-			stroke(Thin, Point{X: 1.6}, at(1, 0, 0), at(1, 0, -3))),
+// sensorFeed gives what a sensor usually draws at 12 V; feeds is false for one
+// that makes its own volts.
+func sensorFeed(d *Device) (usualA float64, source string, feeds bool) {
+	switch d.Word("sort") {
+	case "inductive":
+		return 0, "", false
+	case "wideband":
+		return gauge.UsualOxygenW / gauge.LampRatedV, "usual-oxygen", true
+	}
+	return gauge.UsualSensorA, "usual-sensor", true
+}
+
+func stampSensor(d *Device, s *Stamper) {
+	between := func(a, b string, ohm float64) {
+		s.Add(Element, a, b, circuit.Law{Kind: circuit.Resistor, Ohm: ohm}, s.All())
+	}
+	ohm := d.Num("resistance")
+	a, _, _ := sensorFeed(d)
+	switch d.Word("sort") {
+	case "inductive":
+		between("S+", "S-", ohm)
+	case "wideband":
+		s.Add(LoadElement, "H+", "H-", resistor(d.rated(a).ohm()), s.All())
+		for _, cell := range []string{"IP", "VS", "RC"} {
+			between(cell, "VM", ohm)
+		}
+		s.Add(LeakElement, "VM", "H-", leak(), s.All())
+	case "differential":
+		s.Add(LoadElement, "+", "-", resistor(d.rated(a).ohm()), s.All())
+		between("S+", "S-", ohm)
+		s.Add(LeakElement, "S-", "-", leak(), s.All())
+	default:
+		s.Add(LoadElement, "+", "-", resistor(d.rated(a).ohm()), s.All())
+		between("S", "-", ohm)
 	}
 }
