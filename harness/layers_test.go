@@ -55,6 +55,7 @@ var outside = []struct {
 	{module: "golang.org/x/term", below: "cmd/"},
 	{module: "github.com/stretchr/testify", testOnly: true},
 	{module: "github.com/google/go-cmp", testOnly: true},
+	{module: "github.com/santhosh-tekuri/jsonschema", below: "cmd/", testOnly: true},
 	{module: "github.com/dlclark/regexp2", below: "harness/words", testOnly: true},
 }
 

@@ -10,8 +10,9 @@ import (
 )
 
 // Report is the machine-readable outcome of a check. Its field names are part
-// of the promised interface.
+// of the promised interface; docs/check.schema.json describes it.
 type Report struct {
+	Version  int            `json:"version"`
 	Harness  string         `json:"harness"`
 	Profile  string         `json:"profile"`
 	With     []string       `json:"with"` // options of the draft that are fitted
@@ -84,7 +85,7 @@ func startLine(s part.Start) StartLine {
 // a nanovolt, a microampere or six digits, so that they do not depend on the processor.
 func (r *Result) Report() Report {
 	out := Report{
-		Harness: r.Model.Title, Profile: r.Profile.Name, With: r.With(), Start: startLine(r.Start),
+		Version: 1, Harness: r.Model.Title, Profile: r.Profile.Name, With: r.With(), Start: startLine(r.Start),
 		Findings: append([]diag.Finding{}, r.Findings...),
 		Accepted: []AcceptedLine{}, Guesses: []GuessLine{}, Skipped: []SkipLine{},
 		Wires: []WireLine{}, Steps: []StepLine{},

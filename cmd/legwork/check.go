@@ -12,10 +12,11 @@ import (
 
 type checkCmd struct {
 	Draft   string `arg:"" help:"The draft, or - for standard input."`
-	Format  string `enum:"text,json" default:"text" help:"How to print: text or json."`
+	Format  string `enum:"text,json,sarif" default:"text" help:"How to print: text, json (its schema is in docs) or sarif 2.1.0."`
 	All     bool   `help:"Print every finding; otherwise at most 20 of one rule and 100 in all, the worst of them. Json has all."`
 	Guesses bool   `help:"Print every guess, and how far each can move before a wire, a fuse or a verdict changes."`
 	FailAt  string `enum:"note,warning,fault,danger" default:"fault" help:"Least severity that makes the exit code 1: note, warning, fault or danger."`
+	narrowing
 	judging
 }
 
@@ -29,10 +30,14 @@ type judging struct {
 
 // Run checks the draft and prints the outcome.
 func (c *checkCmd) Run(ctx context.Context, s streams) error {
+	if err := c.narrowing.rules(); err != nil {
+		return err
+	}
 	r, err := checked(ctx, s, c.Draft, c.judging)
 	if err != nil {
 		return err
 	}
+	c.narrowing.apply(r)
 	least, _ := diag.ParseSeverity(c.FailAt)
 	pass := r.Findings.Worst() < least
 	var moved []harness.Leeway
@@ -41,12 +46,15 @@ func (c *checkCmd) Run(ctx context.Context, s streams) error {
 			return err
 		}
 	}
-	if c.Format == "json" {
+	switch c.Format {
+	case "json":
 		report := r.Report()
 		report.Leeways = harness.LeewayLines(moved)
 		err = writeJSON(s.out, report)
-	} else {
-		err = writeReport(s, r, shown{pass: pass, all: c.All, guesses: c.Guesses, moved: moved})
+	case "sarif":
+		err = writeJSON(s.out, sarifOf(r))
+	default:
+		err = writeReport(s, r, shown{pass: pass, all: c.All, guesses: c.Guesses, moved: moved, by: c.narrowing})
 	}
 	if err == nil && !pass {
 		err = errFindings

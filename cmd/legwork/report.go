@@ -29,6 +29,7 @@ type shown struct {
 	all     bool // every finding
 	guesses bool // every guess
 	moved   []harness.Leeway
+	by      narrowing
 }
 
 // writeReport prints the outcome of a check: findings first, then one screen
@@ -42,6 +43,7 @@ func writeReport(s streams, r *harness.Result, o shown) error {
 		p.line("")
 	}
 	p.head(r)
+	p.narrowed(o.by)
 	p.margins(r.Margins())
 	p.accepted(r.Accepted)
 	if r.Sizes != nil {

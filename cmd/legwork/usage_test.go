@@ -28,7 +28,7 @@ func TestUsage(t *testing.T) {
 		{"chek small.draft", `did you mean "check"?`},
 		{"check", `expected "<draft>"`},
 		{"check --formt json small.draft", `did you mean "--format"?`},
-		{"check --format yaml small.draft", `must be one of "text","json" but got "yaml"`},
+		{"check --format yaml small.draft", `must be one of "text","json","sarif" but got "yaml"`},
 		{"check --fail-at bad small.draft", `must be one of`},
 		{"check --profile raod small.draft", `unknown profile "raod"; there are road, boat`},
 		{"check small.draft extra", "unexpected argument extra"},
