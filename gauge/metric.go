@@ -39,15 +39,18 @@ func ISOSize(mm2 float64) (s Size, ok bool) {
 	return Size{}, false
 }
 
-// thinWallCable is a maker's list of thin-wall vehicle cable: strands,
-// largest outside diameter and current, each as read (source thin-wall-list).
-var thinWallCable = [...]struct {
+// thinWallRow is one cable of that list.
+type thinWallRow struct {
 	mm2       float64
 	strands   int
 	strandMM  float64
 	outsideMM float64 // 0: not in the list
 	amps      float64
-}{
+}
+
+// thinWallCable is a maker's list of thin-wall vehicle cable: strands,
+// largest outside diameter and current, each as read (source thin-wall-list).
+var thinWallCable = [...]thinWallRow{
 	{0.5, 16, 0.20, 1.7, 11}, {0.75, 24, 0.20, 1.9, 14}, {1, 32, 0.20, 2.1, 16.5}, {1.5, 21, 0.30, 2.4, 21},
 	{2, 28, 0.30, 2.8, 25}, {2.5, 35, 0.30, 3.0, 29}, {3, 44, 0.30, 3.4, 33}, {4, 56, 0.30, 3.7, 39},
 	{4.5, 65, 0.30, 0, 42}, {6, 84, 0.30, 4.3, 50}, {8.5, 120, 0.30, 0, 63}, {10, 80, 0.40, 6.0, 70},

@@ -60,8 +60,11 @@ func StrandedAWG(n int) Size {
 }
 
 // MetricSize gives the cable of nominal area mm2. Its AreaMM2 is what its
-// largest permitted resistance amounts to in copper, 5 to 12 % below the
-// label (source iec-60228). ok is false off the class 5 series.
+// largest permitted resistance amounts to in copper, 5 to 14 % below the
+// label (source iec-60228). Vehicle cable of a label between those of class 5,
+// as 0.35, 2 or 3 mm2, is taken to hold the least copper for its label that
+// class 5 allows (source between-class5); it may stand in a draft and is never
+// chosen. ok is false for areas that no cable is sold by.
 func MetricSize(mm2 float64) (s Size, ok bool) {
 	for _, row := range class5 {
 		if row.mm2 == mm2 {
@@ -74,7 +77,25 @@ func MetricSize(mm2 float64) (s Size, ok bool) {
 			}, true
 		}
 	}
-	return Size{}, false
+	if !soldBetween(mm2) {
+		return Size{}, false
+	}
+	return Size{Name: fmt.Sprintf("%g mm2", mm2), Metric: true, Nominal: mm2, AreaMM2: leastCopper() * mm2, Source: "between-class5"}, true
+}
+
+// soldBetween reports whether vehicle cable is sold by that label off class 5.
+func soldBetween(mm2 float64) bool {
+	return mm2 == 0.65 || slices.ContainsFunc(isoTable[:], func(r ISORow) bool { return r.MM2 == mm2 }) ||
+		slices.ContainsFunc(thinWallCable[:], func(r thinWallRow) bool { return r.mm2 == mm2 })
+}
+
+// leastCopper is the least copper that class 5 allows, over the label.
+func leastCopper() float64 {
+	share := 1.0
+	for _, row := range class5 {
+		share = min(share, RhoCopper20*1e9/row.mohmPerM/row.mm2)
+	}
+	return share
 }
 
 // Ladder lists the sizes that may be chosen, ascending: SAE 18 to 4/0, or

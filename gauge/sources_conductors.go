@@ -17,6 +17,7 @@ var conductorSources = []Source{
 	{"sae-walls", "SAE J1128 and J1127, nominal walls by type and size", memory, Memory, "a trade page that gives TXL 0.64, GXL 0.76, SXL 0.91 mm is refused"},
 	{"sae-strands", "Usual strandings of SAE primary wire, 22 to 8 AWG", memory, Medium, "3 to 5 % above the least area, which was read"},
 	{"strand-geometry", "Circles in a circle: seven strands span 3 d, nineteen 5 d", computed, Computed, ""},
+	{"between-class5", "Vehicle cable of a label between those of IEC 60228 class 5: the least copper for its label that class 5 allows, 0.864", computed, Computed, "labels after a maker's list and ISO 6722"},
 	{"iec-60228", "IEC 60228, class 5, largest resistance of plain copper at 20 C", read, High, "implied copper is 5 to 12 % below the label"},
 	{"sae-types", "SAE J1128 and J1127, cable types", readSecond, Medium, "GXL to 8 AWG, SGX from 6 AWG"},
 	{"family-read", "SAE J1128 cable types TXL, GXL: class 125 C", read, High, "cross-linked polyolefin"},

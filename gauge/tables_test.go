@@ -37,8 +37,17 @@ func TestSizesByName(t *testing.T) {
 		_, ok := gauge.AWGSize(awg)
 		require.False(t, ok, "%d is no stranded cable size", awg)
 	}
-	_, ok := gauge.MetricSize(5)
+	_, ok := gauge.MetricSize(7)
 	require.False(t, ok)
+	// 2.5 mm2 of 7.98 mohm/m holds 2.161 mm2 of copper, 0.864 of its label: the
+	// least of class 5. 0.35 x 0.864 = 0.3025.
+	thin, ok := gauge.MetricSize(0.35)
+	require.True(t, ok)
+	require.InDelta(t, 0.3025, thin.AreaMM2, 0.0001)
+	require.Equal(t, "between-class5", thin.Source)
+	for _, s := range gauge.Ladder(true) {
+		require.Equal(t, "iec-60228", s.Source, "%s is chosen", s.Name)
+	}
 	require.True(t, math.IsInf(gauge.Size{}.OhmPerM(20), 1))
 }
 
