@@ -20,7 +20,7 @@ var _ = define(Rule{
 	Why: "Wires and fuses are sized from the currents of the steps. A load that is never on in any of them leaves its wires sized for nothing, " +
 		"and nobody has looked at its drop. Say when its switch is closed or its output is on, or add a step in which it works.",
 	Equation: "in at least one step the load draws a fifth of its current or more",
-	Misses:   "Anything while another rule reports a fault, which may be why a load is never on. Loads that are on together in the vehicle but never in the same step. A device whose coil is a spare; what hangs on a relay that is in the vehicle already and whose coil is not drawn.",
+	Misses:   "Anything while another rule reports a fault, which may be why a load is never on. Loads that are on together in the vehicle but never in the same step. A device whose coil is a spare; what hangs on a relay that is in the vehicle already and whose coil is not drawn. A starter: starter-never-turns.",
 	Needs:    Sound,
 	Bad: `battery G1  cca 540A  grounds-to frame
 fuse    F1  10A  from G1 6in
@@ -45,7 +45,7 @@ func loadNeverOn(p *Pass) {
 	r, starved, unseen := p.reach(), p.starved(), p.behindUnseen()
 	p.eachDraw(func(d *model.Device, i int, w part.Draw) {
 		plus, minus := pinOf(d, w.Plus), pinOf(d, w.Minus)
-		if w.Amps <= 0 || starved[d] || workedElsewhere(d) || unseen[loadOf{d, i}] || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
+		if w.Amps <= 0 || isStarter(d) || starved[d] || workedElsewhere(d) || unseen[loadOf{d, i}] || plus == nil || minus == nil || !r.plus[p.Nets.Of[plus.ID]] || !r.minus[p.Nets.Of[minus.ID]] {
 			return // told of by other rules
 		}
 		most, fed := 0.0, false
