@@ -16,6 +16,7 @@ var _ = define(Rule{
 	Equation: "the positive terminal can be fed and the negative one leads back; not the other way round",
 	Misses:   "A device whose draft has its terminals named the wrong way round.",
 	Needs:    Model,
+	Polar:    true,
 	Bad: `battery G1  grounds-to frame
 fuse    F1  15A  from G1 6in
 motor   M1  draws 5A 13.5V

@@ -15,6 +15,7 @@ var _ = define(Rule{
 	Equation: "from a source there is a way, through any contact or output as if closed and through loads in series, to the load's feed",
 	Misses:   "A way that exists but is closed in no step: load-never-on tells of that. What is in the vehicle already (existing) and has no wire drawn there.",
 	Needs:    Model,
+	Polar:    true,
 	Bad: `battery G1  grounds-to frame
 fuse    F1  10A  from G1 6in
 lamp    P1  21W  grounds-to frame

@@ -20,6 +20,7 @@ var _ = define(Rule{
 	Equation: "from the load's return there is a way, through any contact or output as if closed and through loads in series, to the negative post of a battery",
 	Misses:   "A way back that exists but is poor: drop-over-limit judges that. What is in the vehicle already and has no wire drawn there.",
 	Needs:    Model,
+	Polar:    true,
 	Bad: `battery G1  grounds-to frame
 fuse    F1  10A  from G1 6in
 lamp    P1  21W

@@ -18,6 +18,7 @@ var _ = define(Rule{
 	Equation: "low-side: the load's other end is fed; high-side: the load's other end is grounded",
 	Misses:   "An output that the draft calls by the wrong kind.",
 	Needs:    Model,
+	Polar:    true,
 	Bad: `battery G1  grounds-to frame
 fuse    F1  10A  from G1 6in
 lamp    P1  3W  grounds-to frame

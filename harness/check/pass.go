@@ -22,6 +22,7 @@ type Pass struct {
 	Routes  *route.Routes
 	Sizes   *size.Sizes
 	Profile gauge.Profile
+	Source  func(file string) []byte // text of the draft's files, for fixes; nil offers none
 
 	rule     *Rule
 	found    diag.List
@@ -67,7 +68,11 @@ func run(ctx context.Context, p *Pass, list []*Rule) (diag.List, []Skip, error) 
 		if r.Run == nil {
 			continue
 		}
-		if why := p.lacks(r.Needs); why != "" {
+		why := p.lacks(r.Needs)
+		if (r.Polar || r.Needs >= Lengths) && p.positiveGround() != nil {
+			why = "positive ground: nothing that depends on which side is fed was judged"
+		}
+		if why != "" {
 			skipped = append(skipped, Skip{Rule: r.ID, Reason: why})
 			continue
 		}

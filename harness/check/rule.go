@@ -61,6 +61,7 @@ type Rule struct {
 	Figures  []string      // keys into gauge's sources
 	Misses   string        // what it can't see
 	Needs    Needs
+	Polar    bool // judges which side is fed: of no use where the positive side is ground; rules that need Lengths are so anyway
 	Stage    Stage
 	Bad      string // the shortest draft that breaks this rule and no other
 	Good     string // the same draft put right

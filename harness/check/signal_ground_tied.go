@@ -18,6 +18,7 @@ var _ = define(Rule{
 	Equation: "no metal, no battery and no power ground in the net of a sensor ground or shield",
 	Misses:   "A sensor that joins its return to its own body, when the draft does not say so.",
 	Needs:    Model,
+	Polar:    true,
 	Bad: `battery G1  grounds-to frame
 fuse    F1  5A  from G1 6in
 module  A1
