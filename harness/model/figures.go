@@ -54,6 +54,17 @@ func (c *cursor) isFigure() bool {
 	return quantity.Looks(c.peek().Raw)
 }
 
+// isMeasured reports whether the next item is a figure with its unit, or a
+// number that its unit follows; a number alone may be the name of a terminal.
+func (c *cursor) isMeasured() bool {
+	if !c.isFigure() || c.peek().IsList() {
+		return false
+	}
+	_, text := c.joined()
+	q, err := quantity.Parse(text)
+	return err == nil && q.Unit != ""
+}
+
 // digitsOnly reports whether a word is a number without a unit.
 func digitsOnly(word string) bool {
 	return word != "" && strings.Trim(word, "0123456789.+-/") == ""

@@ -16,6 +16,10 @@ func (b *builder) readPosition(r *reading, s *draft.Stmt) {
 	if !slices.Contains(b.positions(), s.Head.Raw) {
 		b.sayUnknown(wordRule, s.Head.At, s.Head.Raw, b.positions(), "%s has no position %q", r.form.owner, clip(s.Head.Raw))
 		near := nearestOf(s.Head.Raw, b.positions())
+		if word := headOf(s); near == "" && word != "" {
+			b.found[len(b.found)-1].Detail = "A position besides off, acc, run, gap and crank wants a step in which the key stands there: step " +
+				clip(word) + " key " + clip(word) + " after acc."
+		}
 		if near == "" {
 			b.lenient[d] = true
 			return
@@ -25,7 +29,7 @@ func (b *builder) readPosition(r *reading, s *draft.Stmt) {
 	line := part.Line{Name: position, At: s.Head.At}
 	c := newCursor(s)
 	f := b.lineForm(r, d.Kind.Lines.Settings, d.Name+" "+position)
-	for c.more() && !c.peek().Quoted && f.settingNamed(c.word()) == nil && !c.isFigure() {
+	for c.more() && !c.peek().Quoted && f.settingNamed(c.word()) == nil && !c.isMeasured() {
 		for _, ref := range c.take().List {
 			b.joinAt(r, &line, ref)
 		}
@@ -54,9 +58,38 @@ func (b *builder) positions() []string {
 	return words
 }
 
+// keyWords lists where a key may stand: the usual positions, and those that
+// a key of the draft has besides.
+func (b *builder) keyWords() []string {
+	words := slices.Clone(keyPositions)
+	add := func(s *draft.Stmt, k *part.Kind) {
+		if k == nil || k.Lines == nil || k.Lines.Shape != part.PositionLines {
+			return
+		}
+		for _, line := range s.Children {
+			if w := headOf(line); w != "" && w != "accept" && w != "note" && !slices.Contains(words, w) && len(words) < maxSteps {
+				words = append(words, w)
+			}
+		}
+	}
+	for _, d := range b.devices {
+		add(d.stmt, d.kind)
+	}
+	for _, s := range b.parts {
+		if len(s.Items) > 0 {
+			k, _ := part.Of(s.Items[0].Raw)
+			add(s, k)
+		}
+	}
+	return words
+}
+
 // joinAt adds one terminal to a position.
 func (b *builder) joinAt(r *reading, line *part.Line, ref draft.Ref) {
-	name, ok := fixedTerminal(r.d.Kind, ref.Raw)
+	name, ok := r.markedTerminal(ref.Raw)
+	if !ok {
+		name, ok = fixedTerminal(r.d.Kind, ref.Raw)
+	}
 	if !ok {
 		known := terminalWords(r.d.Kind)
 		numbered := strings.TrimRight(ref.Raw, "0123456789") != ref.Raw
@@ -72,6 +105,16 @@ func (b *builder) joinAt(r *reading, line *part.Line, ref draft.Ref) {
 		return
 	}
 	line.Refs = append(line.Refs, name)
+}
+
+// markedTerminal gives the terminal that is called so on the device itself.
+func (r *reading) markedTerminal(word string) (string, bool) {
+	for _, p := range r.marks {
+		if p.name == word {
+			return p.pin, true
+		}
+	}
+	return "", false
 }
 
 // fixedTerminal gives the canonical name of a kind's own terminal.

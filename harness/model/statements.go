@@ -36,7 +36,7 @@ func ofDraft() []Statement {
 			Words: []Word{
 				{"like", []Slot{stepSlot}, "the step that it takes key and engine from; every list that names that step then covers this one as well"},
 				{"after", []Slot{stepSlot}, "the step that it follows; the one that it is like, or else running, when not said"},
-				{"key", []Slot{{Name: "KEY", Takes: AWord, Words: keyPositions}}, "where the key stands"},
+				{"key", []Slot{{Name: "KEY", Takes: AWord, Words: keyPositions}}, "where the key stands; also a position that a key of the draft has besides"},
 				{"engine", []Slot{{Name: "ENGINE", Takes: AWord, Words: engineWords}}, "what the engine does"},
 			}, Example: `step night "Running, lamps on" like running`},
 		{Word: "accept", Circuit: true, Slots: []Slot{{Name: "RULE", Takes: ARule}, {Name: "REASON", Takes: AText}},

@@ -39,7 +39,7 @@ func (b *builder) buildSteps() {
 	}
 	b.like = map[string]string{}
 	given := newNameSet()
-	for _, s := range b.steps {
+	for _, s := range b.inOrderOfLikeness() {
 		b.buildStep(s, given)
 	}
 	for i := range b.m.Steps {
@@ -49,6 +49,36 @@ func (b *builder) buildSteps() {
 		}
 	}
 	b.m.stepWords = stepWords(b.m.Steps, b.like)
+}
+
+// inOrderOfLikeness gives the draft's steps so that one that is like another,
+// or follows it, comes behind it, wherever the two stand in the draft. Steps
+// that are like each other in a ring stay where they are: they are reported.
+func (b *builder) inOrderOfLikeness() []*draft.Stmt {
+	if len(b.steps) > maxSteps {
+		return b.steps // too many anyhow, and told
+	}
+	rest, out := slices.Clone(b.steps), make([]*draft.Stmt, 0, len(b.steps))
+	for len(rest) > 0 {
+		i := max(0, slices.IndexFunc(rest, func(s *draft.Stmt) bool { return !waits(s, rest) }))
+		out, rest = append(out, rest[i]), slices.Delete(rest, i, i+1)
+	}
+	return out
+}
+
+// waits reports whether a step names another one of those not built yet.
+func waits(s *draft.Stmt, unbuilt []*draft.Stmt) bool {
+	for i, it := range s.Items[:max(0, len(s.Items)-1)] {
+		if it.Raw != "like" && it.Raw != "after" {
+			continue
+		}
+		for _, o := range unbuilt {
+			if o != s && len(o.Items) > 0 && o.Items[0].Text == s.Items[i+1].Text && o.Items[0].Text != s.Items[0].Text {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func (b *builder) stepAt(name string) int {
@@ -83,7 +113,7 @@ func (b *builder) buildStep(s *draft.Stmt, given *nameSet) {
 	f := &form{owner: "step " + name, name: name, label: &step.Label, words: map[string]func(*cursor, draft.Item){
 		"like":   func(c *cursor, w draft.Item) { after = b.stepLike(c, w, &step, after) },
 		"after":  func(c *cursor, w draft.Item) { after = b.knownStep(c, w, after) },
-		"key":    func(c *cursor, w draft.Item) { b.oneWord(c, w, keyPositions, &step.Key) },
+		"key":    func(c *cursor, w draft.Item) { b.oneWord(c, w, b.keyWords(), &step.Key) },
 		"engine": func(c *cursor, w draft.Item) { b.oneWord(c, w, engineWords, (*string)(&step.Engine)) },
 	}}
 	b.read(f, c)

@@ -57,6 +57,8 @@ func TestAddedAndChangedSteps(t *testing.T) {
 		want        []string // from acc to stalled, in order
 	}{
 		{"like: behind it", "step idle like running", []string{"acc", "prime", "koeo", "gap", "engage", "crank", "running", "idle", "stalled"}},
+		{"like a later one", "step turning like braking\nstep braking like running", []string{"acc", "prime", "koeo", "gap", "engage", "crank", "running", "braking", "turning", "stalled"}},
+		{"after a later one", "step turning like koeo after braking\nstep braking like running", []string{"acc", "prime", "koeo", "gap", "engage", "crank", "running", "braking", "turning", "stalled"}},
 		{"after", "step idle like running after prime", []string{"acc", "prime", "idle", "koeo", "gap", "engage", "crank", "running", "stalled"}},
 		{"neither: after running", "step idle key acc", []string{"acc", "prime", "koeo", "gap", "engage", "crank", "running", "idle", "stalled"}},
 		{"changed in place", "step koeo key acc", []string{"acc", "prime", "koeo", "gap", "engage", "crank", "running", "stalled"}},

@@ -12,7 +12,7 @@ var _ = define(Kind{
 	Terminals: []Terminal{
 		{Name: "B", Aliases: []string{"BATT", "BAT", "30"}, Doc: "feed"},
 		{Name: "ACC", Aliases: []string{"75"}, Doc: "accessories", Quiet: true},
-		{Name: "IGN", Aliases: []string{"IGN1", "15"}, Doc: "ignition", Quiet: true},
+		{Name: "IGN", Aliases: []string{"IGN1", "15", "15/54"}, Doc: "ignition", Quiet: true},
 		{Name: "ST", Aliases: []string{"START", "50"}, Doc: "start", Quiet: true},
 	},
 	Lines: &Lines{Shape: PositionLines, Landing: Cavity, Settings: []Setting{
