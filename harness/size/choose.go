@@ -26,51 +26,68 @@ const referenceMM2 = 10
 func Choose(ctx context.Context, m *model.Model, r *route.Routes, p gauge.Profile, start part.Start) (*Sizes, error) {
 	c := newChooser(m, r, p)
 	c.start = start
-	if err := c.design(ctx); err != nil {
-		return nil, err
+	ok, err := c.choose(ctx)
+	if err == nil && !ok {
+		c = newChooser(m, r, p)
+		c.start, c.thorough = start, true
+		_, err = c.choose(ctx)
 	}
-	c.link()
-	c.floors()
-	if err := c.settle(ctx); err != nil {
+	if err != nil {
 		return nil, err
 	}
 	return c.finish(ctx)
 }
 
+// choose finds the sizes; ok is false where the rounds took a relay to be
+// where it does not get to with them.
+func (c *chooser) choose(ctx context.Context) (ok bool, err error) {
+	if err := c.design(ctx); err != nil {
+		return false, err
+	}
+	c.link()
+	c.floors()
+	if err := c.settle(ctx); err != nil {
+		return false, err
+	}
+	return c.follow(ctx)
+}
+
 // chooser is one run of sizing. It reads the model and writes nothing into it.
 type chooser struct {
-	m       *model.Model
-	r       *route.Routes
-	p       gauge.Profile
-	start   part.Start
-	plan    *solve.Plan
-	ladder  []gauge.Size
-	of      []int // by wire ID: its chain
-	chains  []chain
-	fuses   []Fuse
-	rating  map[*model.Device][]float64
-	guards  []Guard
-	backs   []Back
-	menus   menus
-	menu    []menu          // by wire ID
-	stand   []*gauge.Rating // by wire ID: what stands in for it while design currents are found
-	base    []*gauge.Rating // by wire ID: the thinnest that heat and protection admit
-	cur     currents
-	pulses  []pulse
-	dead    dead
-	history *solve.History
-	charge  *charging         // nil where no machine charges a battery
-	pulled  []Pull            // of the last play
-	pullA   []float64         // by wire ID: what a starter's solenoid draws through it to pull in
-	played  []solve.Conductor // by wire ID: what the history was played with
-	short   []*shorts         // by bank
-	shorts  []float64         // by wire ID: least current of a short at its far end
-	tracer  *tracer
-	banks   []bank
-	ways    []ways          // by step ID, and within it by bank
-	flows   []flow          // of all losses of a division
-	stuck   map[judged]bool // loads that no size of the open wires brings within their limit
-	spares  []float64       // by wire ID: the largest resistance that drop allows, 0 where not judged
+	m        *model.Model
+	r        *route.Routes
+	p        gauge.Profile
+	start    part.Start
+	plan     *solve.Plan
+	thorough bool // follows every relay move by move in every round
+	last     bool // what is played now is played once
+	ladder   []gauge.Size
+	of       []int // by wire ID: its chain
+	chains   []chain
+	fuses    []Fuse
+	rating   map[*model.Device][]float64
+	guards   []Guard
+	backs    []Back
+	menus    menus
+	menu     []menu          // by wire ID
+	stand    []*gauge.Rating // by wire ID: what stands in for it while design currents are found
+	base     []*gauge.Rating // by wire ID: the thinnest that heat and protection admit
+	cur      currents
+	pulses   []pulse
+	dead     dead
+	history  *solve.History
+	charge   *charging         // nil where no machine charges a battery
+	pulled   []Pull            // of the last play
+	pullA    []float64         // by wire ID: what a starter's solenoid draws through it to pull in
+	played   []solve.Conductor // by wire ID: what the history was played with
+	short    []*shorts         // by bank
+	shorts   []float64         // by wire ID: least current of a short at its far end
+	tracer   *tracer
+	banks    []bank
+	ways     []ways          // by step ID, and within it by bank
+	flows    []flow          // of all losses of a division
+	stuck    map[judged]bool // loads that no size of the open wires brings within their limit
+	spares   []float64       // by wire ID: the largest resistance that drop allows, 0 where not judged
 }
 
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
@@ -162,8 +179,8 @@ func (c *chooser) design(ctx context.Context) error {
 
 func (c *chooser) play(ctx context.Context, wires []solve.Conductor, k solve.Case) (*solve.History, error) {
 	k.Fuses, k.Open = c.rating, c.dead.open
-	if c.plan == nil {
-		return solve.Run(ctx, c.m, wires, k)
+	if c.last {
+		return c.plan.Last(ctx, wires, k)
 	}
 	return c.plan.Run(ctx, wires, k)
 }

@@ -13,7 +13,7 @@ import (
 // finish plays the other cases with the sizes and writes down every wire.
 func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 	wires := c.conductors(nil, c.now)
-	c.plan = nil // each of the other cases has a network of its own, used once
+	c.last = true // the other cases are played once each
 	cold, err := c.play(ctx, wires, solve.Case{Corner: part.ColdStart, Grade: part.Sure, Start: c.start})
 	if err != nil {
 		return nil, err

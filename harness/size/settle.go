@@ -67,7 +67,7 @@ func (c *chooser) confirm(ctx context.Context) error {
 // no longer hold and sets up the division of drop.
 func (c *chooser) replay(ctx context.Context) (*divider, error) {
 	c.played = c.conductors(c.played, c.now)
-	h, err := c.play(ctx, c.played, solve.Case{Corner: part.HotSoak, Grade: part.Sure})
+	h, err := c.play(ctx, c.played, solve.Case{Corner: part.HotSoak, Grade: part.Sure, After: c.before()})
 	if err != nil {
 		return nil, err
 	}
@@ -79,6 +79,30 @@ func (c *chooser) replay(ctx context.Context) (*divider, error) {
 	c.shorts = c.shortCurrents()
 	c.raiseFloors()
 	return c.divide(), nil
+}
+
+// before is the history that a round may go by: what sizing asks of a step,
+// most relays tell by where they come to rest.
+func (c *chooser) before() *solve.History {
+	if c.thorough {
+		return nil
+	}
+	return c.history
+}
+
+// follow plays the sizes once more, every relay followed move by move. It is
+// false if one of them comes to rest elsewhere than it did in the rounds.
+func (c *chooser) follow(ctx context.Context) (bool, error) {
+	if c.thorough {
+		return true, nil
+	}
+	h, err := c.play(ctx, c.played, solve.Case{Corner: part.HotSoak, Grade: part.Sure})
+	if err != nil {
+		return false, err
+	}
+	same := h.Agrees(c.history)
+	c.history = h
+	return same, nil
 }
 
 // lock keeps chains that had to grow after the first rounds from being

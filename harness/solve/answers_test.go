@@ -19,12 +19,12 @@ func TestSharedSolutionsAreTheSame(t *testing.T) {
 		m := build(t, string(src))
 		for _, c := range []Case{{Corner: part.HotSoak}, {Corner: part.ColdStart}, {Corner: part.HotSoak, Grade: part.Nominal}} {
 			shared := playCase(t, m, alike(m, 0.01), c)
-			p := newPlay(newFrame(m, c))
+			p := newPlay(newFrame(m, c), nil)
 			require.NoError(t, p.fit(alike(m, 0.01)))
 			solved := 0
 			for i := range m.Steps {
 				p.kept.forget()
-				s, err := p.playStep(t.Context(), i)
+				s, err := p.playStep(t.Context(), i, nil)
 				require.NoError(t, err)
 				requireSameState(t, s, shared.States[i])
 				solved++

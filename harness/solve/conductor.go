@@ -32,8 +32,10 @@ func joints(w *model.Wire) float64 {
 	return n
 }
 
-// fit gives the solver the resistance of every wire.
+// fit gives the solver the resistance of every wire. Answers stay known where
+// none has changed.
 func (p *play) fit(wires []Conductor) error {
+	changed := false
 	for i, w := range p.f.model.Wires {
 		ohm := wires[i].ohmAt(p.f.corner, p.f.start)
 		if !(ohm >= 0 && ohm <= 1e9) {
@@ -41,9 +43,12 @@ func (p *play) fit(wires []Conductor) error {
 		}
 		ohm = max(ohm+joints(w)*gauge.RingJointOhm, leastOhm)
 		if l := &p.f.links[i]; l.branch != noBranch && p.ohm[i] != ohm {
-			p.ohm[i] = ohm
+			p.ohm[i], changed = ohm, true
 			p.net.SetLaw(l.branch, resistor(ohm))
 		}
+	}
+	if changed {
+		p.kept.forget()
 	}
 	p.dirty = true
 	return nil

@@ -59,11 +59,11 @@ func TestFloatingAgreesWithTheGraph(t *testing.T) {
 	for _, text := range []string{truckDraft, pumpDraft, keyedOn("ACC"), bigDraft(300)} {
 		m := build(t, text)
 		f := newFrame(m, Case{})
-		p := newPlay(f)
+		p := newPlay(f, nil)
 		require.NoError(t, p.fit(alike(m, 0.01)))
 		mark := make([]bool, f.lay.count)
 		for i := range m.Steps {
-			_, err := p.playStep(t.Context(), i)
+			_, err := p.playStep(t.Context(), i, nil)
 			require.NoError(t, err)
 			p.spread(mark, []circuit.Node{0}, eitherWay, func(l *link) bool { return l.law.Kind != circuit.Regulator })
 			for n := range mark {

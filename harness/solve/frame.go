@@ -1,6 +1,8 @@
 package solve
 
 import (
+	"slices"
+
 	"legwork/harness/circuit"
 	"legwork/harness/model"
 	"legwork/harness/part"
@@ -84,6 +86,14 @@ func newFrame(m *model.Model, k Case) *frame {
 		}
 	}
 	return f
+}
+
+// alike reports whether another network has the same links of the same kinds
+// between the same nodes.
+func (f *frame) alike(o *frame) bool {
+	return f.lay.count == o.lay.count && slices.EqualFunc(f.links, o.links, func(x, y link) bool {
+		return x.a == y.a && x.b == y.b && x.law.Kind == y.law.Kind && x.law.SenseA == y.law.SenseA && x.law.SenseB == y.law.SenseB
+	})
 }
 
 // all is the set of all steps.

@@ -36,14 +36,8 @@ func NewPlan(m *model.Model) *Plan { return &Plan{model: m} }
 // without a sensible resistance, or a network that could not be solved; what
 // is wrong with the harness itself is in the states.
 func (p *Plan) Run(ctx context.Context, wires []Conductor, c Case) (*History, error) {
-	if len(wires) != len(p.model.Wires) {
-		return nil, fmt.Errorf("solve: %d conductors for %d wires", len(wires), len(p.model.Wires))
-	}
-	if c.Corner > part.ColdStart || c.Grade > part.Nominal {
-		return nil, fmt.Errorf("solve: no corner %d or grade %d", c.Corner, c.Grade)
-	}
-	if len(p.model.Steps) > maxSteps {
-		return nil, fmt.Errorf("solve: %d steps, at most %d", len(p.model.Steps), maxSteps)
+	if err := p.admits(wires, c); err != nil {
+		return nil, err
 	}
 	at := &p.cells[c.Corner][c.Grade]
 	player := at.borrow(p.model, c)
@@ -52,6 +46,44 @@ func (p *Plan) Run(ctx context.Context, wires []Conductor, c Case) (*History, er
 		return nil, err
 	}
 	return player.history(ctx, c)
+}
+
+// Last is Run for a case that is played once, when those played before are
+// done with: its network takes over what theirs has room for, and their order
+// of elimination where it is the same. No other run may be under way.
+func (p *Plan) Last(ctx context.Context, wires []Conductor, c Case) (*History, error) {
+	if err := p.admits(wires, c); err != nil {
+		return nil, err
+	}
+	var old *play
+	for i := range p.cells {
+		for k := range p.cells[i] {
+			if at := &p.cells[i][k]; len(at.idle) > 0 {
+				old = at.idle[0]
+			}
+			p.cells[i][k] = cell{}
+		}
+	}
+	at := &p.cells[c.Corner][c.Grade]
+	at.build(p.model, c)
+	player := newPlay(at.frame, old)
+	defer at.give(player)
+	if err := player.fit(wires); err != nil {
+		return nil, err
+	}
+	return player.history(ctx, c)
+}
+
+func (p *Plan) admits(wires []Conductor, c Case) error {
+	switch {
+	case len(wires) != len(p.model.Wires):
+		return fmt.Errorf("solve: %d conductors for %d wires", len(wires), len(p.model.Wires))
+	case c.Corner > part.ColdStart || c.Grade > part.Nominal:
+		return fmt.Errorf("solve: no corner %d or grade %d", c.Corner, c.Grade)
+	case len(p.model.Steps) > maxSteps:
+		return fmt.Errorf("solve: %d steps, at most %d", len(p.model.Steps), maxSteps)
+	}
+	return nil
 }
 
 // maxSteps is what a part.StepSet can hold.
@@ -63,16 +95,20 @@ const maxSteps = 64
 func (c *cell) borrow(m *model.Model, k Case) *play {
 	c.mu.Lock()
 	defer c.mu.Unlock()
-	if rated := chosenRatings(m); c.frame == nil || !slices.Equal(rated, c.frame.rated) || !slices.Equal(k.open(), c.frame.open) || k.Start != c.frame.start {
-		c.frame, c.idle = newFrame(m, k), nil
-		c.frame.rated = rated
+	if c.frame == nil || !slices.Equal(chosenRatings(m), c.frame.rated) || !slices.Equal(k.open(), c.frame.open) || k.Start != c.frame.start {
+		c.build(m, k)
 	}
 	if n := len(c.idle); n > 0 {
 		p := c.idle[n-1]
 		c.idle = c.idle[:n-1]
 		return p
 	}
-	return newPlay(c.frame)
+	return newPlay(c.frame, nil)
+}
+
+func (c *cell) build(m *model.Model, k Case) {
+	c.frame, c.idle = newFrame(m, k), nil
+	c.frame.rated = chosenRatings(m)
 }
 
 func (c *cell) give(p *play) {

@@ -122,3 +122,34 @@ func TestNodeLawAtJoints(t *testing.T) {
 	}
 	require.Greater(t, seen, 500)
 }
+
+// TestLastGivesWhatRunGives: what a player inherits of one before it changes no
+// figure, whether the networks are alike or not.
+func TestLastGivesWhatRunGives(t *testing.T) {
+	m := build(t, truckDraft)
+	wires := truckWires(m)
+	p := NewPlan(m)
+	_, err := p.Run(t.Context(), wires, hot)
+	require.NoError(t, err)
+	for _, c := range []Case{{Corner: part.ColdStart}, {Grade: part.Nominal}, {}, {Grade: part.Nominal, Corner: part.ColdStart}} {
+		want := playCase(t, m, wires, c)
+		got, err := p.Last(t.Context(), wires, c)
+		require.NoError(t, err)
+		require.Len(t, got.States, len(want.States))
+		for i, s := range want.States {
+			require.Equal(t, bits(s.Volts), bits(got.States[i].Volts), s.Step.Name)
+			require.Equal(t, bits(s.WireA), bits(got.States[i].WireA), s.Step.Name)
+			require.Equal(t, s.Relay, got.States[i].Relay, s.Step.Name)
+		}
+	}
+	_, err = p.Last(t.Context(), wires[1:], hot)
+	require.Error(t, err)
+}
+
+func bits(list []float64) []uint64 {
+	out := make([]uint64, len(list))
+	for i, v := range list {
+		out[i] = math.Float64bits(v)
+	}
+	return out
+}

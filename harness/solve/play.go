@@ -67,30 +67,16 @@ type tally struct {
 	factor float64 // of resistance and volts against 20 C
 }
 
-func newPlay(f *frame) *play {
-	n := len(f.relays)
-	p := &play{
-		f: f, net: circuit.NewSolver(f.net), closed: make([]bool, len(f.links)), has: make([]bool, len(f.links)), ohm: make([]float64, len(f.model.Wires)),
-		on: make([]bool, n), lost: make([]bool, n), given: make([]bool, len(f.outs)), riseC: make([]float64, n),
-		due: make([]float64, n), seen: make([]tally, n), frozen: make([]bool, n), reasons: reasons{at: map[string]int32{}, open: map[int32]int32{}},
-		start: memory{on: make([]bool, n), given: make([]bool, len(f.outs))},
-	}
-	for i := range p.closed {
-		p.closed[i], p.has[i] = true, true
-	}
-	p.scratch.init(f)
-	return p
-}
-
 // history plays all steps from rest.
 func (p *play) history(ctx context.Context, c Case) (*History, error) {
-	p.kept.forget()
+	before := c.After
+	c.After = nil // what it leads to need not keep it
 	h := &History{Case: c, Model: p.f.model, Relays: p.f.relays, States: make([]*State, 0, len(p.f.model.Steps))}
 	clear(p.on)
 	clear(p.given)
 	clear(p.riseC)
 	for i := range p.f.model.Steps {
-		s, err := p.playStep(ctx, i)
+		s, err := p.playStep(ctx, i, before)
 		if err != nil {
 			return nil, fmt.Errorf("step %s: %w", p.f.model.Steps[i].Name, err)
 		}
@@ -101,16 +87,12 @@ func (p *play) history(ctx context.Context, c Case) (*History, error) {
 }
 
 // playStep settles one step and reads it.
-func (p *play) playStep(ctx context.Context, i int) (*State, error) {
+func (p *play) playStep(ctx context.Context, i int, before *History) (*State, error) {
 	p.begin(i)
 	if p.f.lay.ref == nil {
 		return p.unsolved("the draft has no battery or other source"), nil
 	}
-	out, err := p.settle(ctx, together)
-	if err == nil && out == restless {
-		err = p.sequence(ctx)
-	}
-	if err != nil {
+	if err := p.toRest(ctx, before); err != nil {
 		return nil, err
 	}
 	if err := p.complete(ctx); err != nil {
@@ -119,6 +101,17 @@ func (p *play) playStep(ctx context.Context, i int) (*State, error) {
 	s := p.read()
 	p.warm(s)
 	return s, nil
+}
+
+func (p *play) toRest(ctx context.Context, before *History) error {
+	if ok, err := p.retrace(ctx, before); ok || err != nil {
+		return err
+	}
+	out, err := p.settle(ctx, together)
+	if err == nil && out == restless {
+		err = p.sequence(ctx)
+	}
+	return err
 }
 
 // begin sets the stage for a step: who is asked, how warm the coils are.

@@ -29,6 +29,10 @@ type Case struct {
 	// Open lists devices whose diodes are taken to be open: what lies across
 	// the supply the wrong way would drown every other current.
 	Open []*model.Device
+	// After is a history of the same case with other conductors. A step that
+	// comes to rest where it did there is not followed move by move: the state
+	// at its end is right, but how its relays got there is not told.
+	After *History
 }
 
 func (c Case) open() []int {
