@@ -78,7 +78,7 @@ func (d *Draft) check(ctx context.Context, m *model.Model, p gauge.Profile, star
 	if f, high := check.OverSixty(m, r.Sizes.Hot); high {
 		return r.refused(f), nil
 	}
-	pass := &check.Pass{Model: m, Nets: m.Nets(), Routes: r.Routes, Sizes: r.Sizes, Profile: p}
+	pass := &check.Pass{Model: m, Nets: m.Nets(), Routes: r.Routes, Sizes: r.Sizes, Profile: p, Source: d.Source}
 	found, skipped, err := check.Run(ctx, pass)
 	if err != nil {
 		return nil, err

@@ -17,6 +17,7 @@ type checkCmd struct {
 	Guesses bool   `help:"Print every guess, and how far each can move before a wire, a fuse or a verdict changes."`
 	FailAt  string `enum:"note,warning,fault,danger" default:"fault" help:"Least severity that makes the exit code 1: note, warning, fault or danger."`
 	narrowing
+	mending
 	judging
 }
 
@@ -30,7 +31,7 @@ type judging struct {
 
 // Run checks the draft and prints the outcome.
 func (c *checkCmd) Run(ctx context.Context, s streams) error {
-	if err := c.narrowing.rules(); err != nil {
+	if err := errors.Join(c.narrowing.rules(), c.mending.usable(c.Draft)); err != nil {
 		return err
 	}
 	r, err := checked(ctx, s, c.Draft, c.judging)
@@ -38,6 +39,10 @@ func (c *checkCmd) Run(ctx context.Context, s streams) error {
 		return err
 	}
 	c.narrowing.apply(r)
+	if c.Fix {
+		start, _ := c.start()
+		return c.mending.run(ctx, s, c.Draft, r, harness.Options{Profile: c.Profile, Start: start})
+	}
 	least, _ := diag.ParseSeverity(c.FailAt)
 	pass := r.Findings.Worst() < least
 	var moved []harness.Leeway

@@ -1,11 +1,7 @@
 package main
 
 import (
-	"bytes"
 	"errors"
-	"fmt"
-	"io"
-	"os"
 
 	"legwork/harness/diag"
 	"legwork/harness/draft"
@@ -54,24 +50,10 @@ func (c *tidyCmd) warn(s streams, f *draft.File, source func(string) []byte) err
 	return err
 }
 
-// writeBack puts the tidy form in the draft's place, unless the file is not
-// what was read any more.
+// writeBack puts the tidy form in the draft's place.
 func (c *tidyCmd) writeBack(read, tidy []byte) error {
 	if c.Draft == stdio {
 		return errUsage{errors.New("standard input can't be written back; leave out --write")}
 	}
-	if bytes.Equal(read, tidy) {
-		return nil
-	}
-	if err := mayWrite(c.Draft, ""); err != nil {
-		return err
-	}
-	now, err := os.ReadFile(c.Draft)
-	if err != nil || !bytes.Equal(now, read) {
-		return errUsage{fmt.Errorf("%s changed while it was read; nothing was written", c.Draft)}
-	}
-	return replace(c.Draft, func(w io.Writer) error {
-		_, err := w.Write(tidy)
-		return err
-	})
+	return writeOver(c.Draft, read, tidy)
 }

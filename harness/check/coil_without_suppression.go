@@ -76,6 +76,12 @@ func coilWithoutSuppression(p *Pass) {
 	}
 }
 
+// mayBeSuppressed reports whether a word on the device's own line can say so.
+func mayBeSuppressed(d *model.Device) bool {
+	named := func(s part.Setting) bool { return s.Name == "suppress" }
+	return slices.ContainsFunc(d.Kind.Settings, named) && !d.Existing && d.Part == ""
+}
+
 // driver is an output with the device that it belongs to.
 type driver struct {
 	device *model.Device
@@ -95,6 +101,9 @@ func (p *Pass) reportKick(d *model.Device, k part.Kick, by []driver) {
 		At:     k.At,
 		Msg:    fmt.Sprintf("the coil of %s (%s to %s) has nothing across it", d.Name, shown(d, k.A), shown(d, k.B)),
 		Detail: "State what suppresses it (suppress resistor), fit a part that has it built in, or say that the driver clamps.",
+	}
+	if mayBeSuppressed(d) {
+		f.Fix = p.appended(d.At, "put a resistor across the coil of "+d.Name, "suppress resistor")
 	}
 	if len(by) == 0 {
 		f.Severity = diag.Note

@@ -63,6 +63,9 @@ wire 2  F1.2  P1.1  14AWG  4ft
 			if g.Fuse != nil {
 				f.Related = append(f.Related, diag.Related{At: g.Fuse.At, Msg: "the fuse"})
 			}
+			if f.Fix = p.smallerFuse(g, l.Got); f.Fix == nil {
+				f.Fix = p.thicker(w)
+			}
 			p.Report(f)
 		})
 	},

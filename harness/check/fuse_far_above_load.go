@@ -57,6 +57,7 @@ func fuseFarAboveLoad(p *Pass) {
 				quantity.Text(most.RatedA, quantity.Current), w.Wire.Number, most.Size.Name, w.Conductor.Size.Name),
 			Detail: "Fit the smaller fuse, unless more load is to come or a start needs the larger one.",
 			Values: []diag.Value{{Name: "rating", Got: f.RatedA, Limit: farAboveLoad * f.LoadA, Unit: "A", Bound: diag.AtMost}},
+			Fix:    p.rerated(f.Device, f.Index, most.RatedA),
 		})
 	}
 }

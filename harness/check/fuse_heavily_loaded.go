@@ -54,6 +54,7 @@ func fuseHeavilyLoaded(p *Pass) {
 		if f.LoadA > f.RatedA {
 			out.Severity = diag.Fault
 		}
+		out.Fix = p.largerFuse(f)
 		p.Report(out)
 	}
 }

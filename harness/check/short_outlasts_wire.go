@@ -44,6 +44,7 @@ wire 2  F1.2  P1.1  18AWG  55ft
 				f.Msg = fmt.Sprintf("before it opens on a short, %s may let %.0f A2s through wire %s; %s stands %.0f", fuse, l.Asked,
 					w.Wire.Number, wire, l.Got)
 			}
+			f.Fix = p.thicker(w)
 			p.Report(f)
 		})
 	},

@@ -74,6 +74,7 @@ func thinEngineStrap(p *Pass) {
 					w.Conductor.Size.AreaMM2, amps, starter.Name, s.Step.Name, cable),
 				Detail: "Fit a strap as heavy as the starter cable, or a second one beside it.",
 				Values: []diag.Value{{Name: "area", Got: w.Conductor.Size.AreaMM2, Limit: least, Unit: "mm2", Bound: diag.AtLeast}},
+				Fix:    p.ofArea(w, least),
 			})
 		}
 	}

@@ -65,6 +65,7 @@ wire 5  F4.2  R3.1    16AWG
 					quantity.Text(l.Asked, quantity.Current), w.At, w.Conductor.Size.Name, under(l.Got, l.Asked)),
 				Detail: fmt.Sprintf("Its way passes %.0f C, %s.", w.Judgement.Case.AmbientC, together(w.Loaded)) + noThicker(w),
 				Values: []diag.Value{{Name: "current", Got: l.Asked, Limit: l.Got, Unit: "A", Bound: diag.AtMost}},
+				Fix:    p.thicker(w),
 			})
 		})
 	},

@@ -46,6 +46,7 @@ wire 2  F1.2  P1.1  20AWG
 				At:     sizeSpan(w),
 				Msg:    fmt.Sprintf("wire %s is %s; the least for its place is %s", w.Wire.Number, w.Conductor.Size.Name, leastName(p.Profile, w)),
 				Values: []diag.Value{{Name: "area", Got: l.Got, Limit: l.Asked, Unit: "mm2", Bound: diag.AtLeast}},
+				Fix:    p.thicker(w),
 			})
 		})
 	},
