@@ -87,6 +87,9 @@ func splitSet(name string) (set, bare string) {
 
 // unknown tells that a name is in no set, with the nearest one that is.
 func (r *Result) unknown(set, name string) error {
+	if r.Model.LeftOut(name) {
+		return fmt.Errorf("%w in the draft as fitted: %q belongs to an option; fit it with --with", ErrName, name)
+	}
 	sets := map[string][]string{}
 	for _, w := range r.Model.Wires {
 		sets[setWire] = append(sets[setWire], w.Number)

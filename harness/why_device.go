@@ -40,8 +40,11 @@ func (r *Result) fuseLoad(f size.Fuse) Group {
 	}
 	if f.Chosen {
 		g.Steps = append(g.Steps, f.Why...)
+	}
+	switch {
+	case f.Chosen && f.RatedA > 0:
 		g.Steps = append(g.Steps, gauge.Step{Text: "rating, chosen", Value: f.RatedA, Unit: "A"})
-	} else {
+	case !f.Chosen:
 		g.Steps = append(g.Steps, gauge.Step{Text: "rating, given by the draft", Value: f.RatedA, Unit: "A", Source: "stated"})
 	}
 	if !(f.RatedA > 0) {

@@ -34,6 +34,7 @@ type Model struct {
 
 	stepWords    map[string]part.StepSet
 	deviceNamed  map[string]*Device
+	leftOut      map[string]bool // names that belong to options which are not fitted
 	wireNumbered map[string]*Wire
 	nets         *Nets
 }

@@ -86,3 +86,16 @@ func TestOptionsLeaveOutWhatIsNotFitted(t *testing.T) {
 		require.Equal(t, w.Color, same.Color)
 	}
 }
+
+// A key keeps its terminals, whatever else in the draft has their names.
+func TestLeftOutNamesAreNotThoseOfAKey(t *testing.T) {
+	src := "battery G1\noption x\nsplice ACC option x\nkeyswitch S1\n  run B ACC IGN\nlamp P1 option x\nwire 15 S1.IGN P1.1 option x\n"
+	m, found := model.Build(parse(t, src))
+	require.Empty(t, found)
+	d, _ := m.DeviceByName("S1")
+	require.Equal(t, []string{"B", "ACC", "IGN"}, d.Lines[0].Refs)
+	for _, name := range []string{"ACC", "P1", "P1.1", "15"} {
+		require.True(t, m.LeftOut(name), name)
+	}
+	require.False(t, m.LeftOut("S1"))
+}

@@ -5,6 +5,7 @@ import (
 
 	"legwork/harness/diag"
 	"legwork/harness/draft"
+	"legwork/harness/part"
 )
 
 // line is a place by file and line.
@@ -115,20 +116,30 @@ func (p *pruner) goneTerminal(t *Terminal) bool { return p.out[t.Device] }
 
 func (p *pruner) goneWire(w *Wire) bool { return p.wires[w] }
 
+// LeftOut reports whether a device, a terminal or a wire of that name belongs
+// to an option that is not fitted.
+func (m *Model) LeftOut(name string) bool { return m.leftOut[name] }
+
 // forgetNames takes the names of what is left out from the indexes, and from
 // the lines of boxes.
 func (p *pruner) forgetNames() {
 	gone := map[string]bool{}
+	p.m.leftOut = gone
 	for d := range p.out {
 		delete(p.m.deviceNamed, d.Name)
+		gone[d.Name] = true
 		for _, t := range d.Terminals {
 			gone[fullName(t)] = true
 		}
 	}
 	for w := range p.wires {
 		delete(p.m.wireNumbered, w.Number)
+		gone[w.Number] = true
 	}
 	for _, d := range p.m.Devices {
+		if d.Kind.Lines == nil || d.Kind.Lines.Shape != part.BusLines {
+			continue // the terminals that a key joins are its own
+		}
 		for i := range d.Lines {
 			l := &d.Lines[i]
 			l.Refs = slices.DeleteFunc(l.Refs, func(name string) bool { return gone[name] })

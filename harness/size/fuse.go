@@ -17,7 +17,12 @@ func (c *chooser) rateFuses(h *solve.History) {
 		for i, f := range d.Protects() {
 			fuse := Fuse{Device: d, Index: i, RatedA: f.RatedA}
 			fuse.LoadA, fuse.At = c.fuseLoad(h, d, i)
-			if f.RatedA == 0 {
+			switch {
+			case f.RatedA > 0:
+			case c.leadsNowhere(d, f.In) || c.leadsNowhere(d, f.Out):
+				fuse.Chosen = true
+				fuse.Why = []gauge.Step{{Text: "nothing fitted hangs on it: no rating to choose"}}
+			default:
 				fuse.choose(c, f.Family)
 			}
 			c.fuses = append(c.fuses, fuse)
@@ -40,6 +45,13 @@ func (f *Fuse) choose(c *chooser, family string) {
 	if ok {
 		f.RatedA = rated
 	}
+}
+
+// leadsNowhere reports whether nothing is joined to a terminal of a device: its
+// wires may belong to an option that is not fitted.
+func (c *chooser) leadsNowhere(d *model.Device, pin string) bool {
+	t := d.Terminal(pin)
+	return t != nil && t.Metal == nil && len(c.m.Nets().Members[c.m.Nets().Of[t.ID]]) == 1
 }
 
 // rated gives the rating of a protective element as it stands: the draft's,
