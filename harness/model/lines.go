@@ -29,7 +29,7 @@ func (b *builder) readLines(r *reading) {
 			b.say(limitRule, s.Head.At, "%s has more than %d lines", r.form.owner, maxCavities)
 			return
 		}
-		if head == "spare" && lines.Head != "" {
+		if head == "spare" && !b.isRole(r, s) {
 			if !r.double {
 				b.spares = append(b.spares, spareStmt{s, r.d})
 			}
@@ -127,7 +127,8 @@ func (b *builder) readRole(k *part.Kind, s *draft.Stmt, c *cursor, owner string)
 	words := roleWords(k)
 	if !c.more() {
 		if !s.Bad {
-			b.say(missingRule, s.Head.At, "terminal %s needs its role: %s", owner, oneOf(words))
+			f := b.say(missingRule, s.Head.At, "terminal %s needs its role, as %s or %s", owner, words[0], words[1])
+			f.Detail = b.newDetail("Expected " + oneOf(words) + ".")
 		}
 		return nil
 	}

@@ -63,8 +63,11 @@ func moduleRoles() []Role {
 			named("pull-down", "resistor inside to ground", pullOhm),
 		}},
 		{Word: "signal", Doc: "a signal or data line, in or out; draws next to nothing"},
+		{Word: "can-high", Doc: "the high line of a two-wire data bus; twisted with its partner"},
+		{Word: "can-low", Doc: "the low line of a two-wire data bus"},
 		{Word: "sensor-ground", Doc: "return of sensors, which nothing else may share"},
 		{Word: "shield", Doc: "end of a shield or of its drain wire; one with the grounds inside, and no return for anything else"},
+		{Word: "unused", Doc: "a cavity without a function; it reads as open"},
 		{Word: "reference", Doc: "steady volts for sensors", Settings: []Setting{
 			bare("volts", "what it gives", Figure{Name: "volts", Dim: quantity.Voltage, Min: 1, Max: 24, Doc: "reference volts"}.or(gauge.UsualReferenceV, "usual-reference")),
 		}},
@@ -90,6 +93,24 @@ func (d *Device) withRole(role string) []string {
 // returns lists the ground terminals, power grounds first.
 func (d *Device) returns() []string {
 	return append(append(d.withRole("ground"), d.withRole("sensor-ground")...), d.withRole("shield")...)
+}
+
+// leftOpen reports whether a terminal has no wire on purpose, as a second feed
+// that this harness does not use.
+func (d *Device) leftOpen(name string) bool {
+	i, ok := d.PinOf(name)
+	return ok && d.Pins[i].Quiet && !d.Pins[i].Wired
+}
+
+// feeds lists the lines by which a module is fed, those left open apart.
+func (d *Device) feeds() []*Line {
+	var out []*Line
+	for i := range d.Lines {
+		if l := &d.Lines[i]; l.is("feed") && !d.leftOpen(l.Name) {
+			out = append(out, l)
+		}
+	}
+	return out
 }
 
 // stepOff is the index of the step off, the first of every draft.

@@ -42,7 +42,7 @@ func stampModule(d *Device, s *Stamper) {
 			law := circuit.Law{Kind: circuit.Source, Volt: l.Num("volts"), Ohm: gauge.UsualReferenceOhm}
 			s.AddIf(SourceElement, l.Name, gnd, law, s.All(), alive, false)
 			s.Add(LeakElement, l.Name, gnd, leak(), s.All())
-		case l.is("input"), l.is("signal"):
+		case l.is("input"), l.is("signal"), l.is("can-high"), l.is("can-low"), l.is("unused"):
 			stampInput(s, l, gnd, alive)
 		}
 	}
@@ -63,11 +63,7 @@ func stampInput(s *Stamper, l *Line, gnd string, alive int) {
 // aliveState watches every feed; the shortest bridging time counts.
 func aliveState(d *Device, s *Stamper, gnd string) State {
 	st := State{Name: d.Name, Kind: AliveState, AmbientC: d.AmbientC}
-	for i := range d.Lines {
-		l := &d.Lines[i]
-		if !l.is("feed") {
-			continue
-		}
+	for _, l := range d.feeds() {
 		st.Watch = append(st.Watch, Watch{Plus: l.Name, Minus: gnd, AtLeastV: d.leastV(l), Steps: s.All()})
 		if t := l.Num("holds"); l.Said("holds") && (st.HoldsS == 0 || t < st.HoldsS) {
 			st.HoldsS = t
@@ -117,11 +113,7 @@ func moduleDraws(d *Device) []Draw {
 		return nil
 	}
 	var out []Draw
-	for i := range d.Lines {
-		l := &d.Lines[i]
-		if !l.is("feed") {
-			continue
-		}
+	for _, l := range d.feeds() {
 		w := Draw{
 			Plus: l.Name, Minus: grounds[0], Amps: l.Num("current"), RatedV: gauge.LampRatedV * d.scale(), Type: ElectronicLoad, Constant: true,
 			InrushA: l.Num("inrush"), Works: l.When(), AsleepA: asleepA(l), Asleep: asleepA(l) > 0, Critical: true,

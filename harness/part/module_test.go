@@ -135,3 +135,22 @@ func TestSwitchSteps(t *testing.T) {
 }
 
 func branchOf(s *Stamper) Branch { return s.Branches[0] }
+
+// A second feed that this harness leaves open keeps no controller asleep, and
+// is no load; one that is wired is both.
+func TestFeedLeftOpen(t *testing.T) {
+	k, _ := Of("module")
+	d := pinned(&Device{Name: "A1", Kind: k, SystemV: 12, Lines: []Line{
+		{Name: "BAT", Role: roleOf("feed")}, {Name: "AUX", Role: roleOf("feed")}, {Name: "GND", Role: roleOf("ground")},
+		{Name: "CH", Role: roleOf("can-high")}, {Name: "CL", Role: roleOf("can-low")}, {Name: "X", Role: roleOf("unused")},
+	}})
+	watched := func() int { return len(stamped(d, HotSoak, Sure).States[0].Watch) }
+	require.Equal(t, 2, watched())
+	require.Len(t, k.Draws(d), 2)
+	i, _ := d.PinOf("AUX")
+	d.Pins[i].Quiet = true
+	require.Equal(t, 1, watched())
+	require.Len(t, k.Draws(d), 1)
+	d.Pins[i].Wired = true
+	require.Equal(t, 2, watched())
+}

@@ -84,7 +84,7 @@ func (s Setting) written() string {
 		words = append(words, s.Name)
 	}
 	for i, f := range s.Figures {
-		w := unitWord(f.Dim)
+		w := f.shown()
 		if f.Optional && i > 0 {
 			w = "[" + w + "]"
 		}
@@ -102,21 +102,24 @@ func (s Setting) written() string {
 	return "`" + strings.Join(words, " ") + "`"
 }
 
-// unitWord shows a figure by its unit: 5A.
-func unitWord(d quantity.Dim) string {
-	switch d {
+// shown shows a figure by its unit: 5A.
+func (f Figure) shown() string {
+	switch d := f.Dim; d {
 	case quantity.Thread:
 		return "M8"
 	case quantity.Count:
 		return "6way"
 	case quantity.Length:
+		if f.Max < 0.1524 {
+			return "5mm"
+		}
 		return "6in"
 	case quantity.Gauge:
 		return "14AWG"
 	case quantity.Area:
 		return "2.5mm2"
 	}
-	return quantity.Format(5, d)
+	return quantity.Format(5, f.Dim)
 }
 
 // unsaid says what is taken when the setting, or a figure of it, is not given.

@@ -33,7 +33,17 @@ func Reference(devices string) string {
 	for _, k := range part.Kinds() {
 		device(&b, k, devices)
 	}
+	goods(&b)
 	return b.String()
+}
+
+// goods prints what the shelf holds besides devices.
+func goods(b *strings.Builder) {
+	b.WriteString("\n## What wires are finished with\n\nParts of the shelf that are no devices; plugs, halves and devices name them behind `terminals` and `seals`, and their fit to each wire is judged.\n")
+	for _, g := range part.Goods() {
+		fmt.Fprintf(b, "\n### `part %s`\n\n%s\n\n    %s\n", g.Name, g.Title, g.Example)
+		b.WriteString(part.Table(g.Settings))
+	}
 }
 
 func statement(b *strings.Builder, s model.Statement) {

@@ -43,6 +43,13 @@ func TestReferenceShowsEveryWord(t *testing.T) {
 			require.Contains(t, page, "| `"+w.Word, s.Word)
 		}
 	}
+	for _, g := range part.Goods() {
+		_, mine, found := strings.Cut(page, "### `part "+g.Name+"`\n")
+		require.True(t, found, g.Name)
+		for _, set := range g.Settings {
+			require.Contains(t, mine, "| `"+set.Written(), g.Name)
+		}
+	}
 	for _, k := range part.Kinds() {
 		_, mine, found := strings.Cut(page, "### `"+k.Name+"`\n")
 		require.True(t, found, k.Name)
