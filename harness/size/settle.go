@@ -16,7 +16,8 @@ const judgedFrom = 0.2
 
 // settle grows what the design currents say would fail. Then it plays the
 // steps with the sizes, grows what does fail, takes back the growth that
-// turned out needless, and goes on until a round changes nothing. A chain that
+// turned out needless, makes the rest lighter, and goes on until a round
+// changes nothing. A chain that
 // has to grow again in a late round is left alone after that, so that it ends.
 func (c *chooser) settle(ctx context.Context) error {
 	c.divide().grow()
@@ -29,7 +30,13 @@ func (c *chooser) settle(ctx context.Context) error {
 		d.grow()
 		c.lock(before, round)
 		d.trim()
+		if round < rounds/4 {
+			d.polish(0) // early, as the rounds that follow play it anyway
+		}
 		if slices.Equal(before, c.rungs()) && c.steadied() {
+			if d, err = c.polish(ctx, d); err != nil {
+				return err
+			}
 			return c.refine(ctx, d)
 		}
 	}

@@ -1,0 +1,231 @@
+package size
+
+import (
+	"math"
+	"slices"
+)
+
+const (
+	// patchChains is how many chains are tried together.
+	patchChains = 7
+	// patchTries bounds the sizes tried in one patch.
+	patchTries = 20000
+)
+
+// patch is a few chains that share losses, to be made as light as they can be
+// while all the others stay.
+type patch struct {
+	d      *divider
+	margin float64
+	chains []int
+	sizes  [][]patchSize // by chain: from the thinnest that it may have
+	spare  []float64     // by limit: what the chains tried may take, less what those before have
+	least  [][]float64   // by chain and limit: what it and those after it take at their thickest
+	light  []float64     // by chain: what it and those after it weigh at their thinnest
+	at     []int
+	best   []int
+	grams  float64 // of best
+	tries  int
+}
+
+// patchSize is one size of a chain: its copper, and what it takes of each limit.
+type patchSize struct {
+	grams float64
+	takes []float64
+}
+
+// around sets a patch up about a chain; ok is false where nothing can come of it.
+func (p *patch) around(c int) (ok bool) {
+	d := p.d
+	if len(d.onPath[c]) > hubLosses {
+		return false
+	}
+	if p.chains = d.neighbors(c, p.chains); len(p.chains) < 2 {
+		return false // trimming has seen to one by itself
+	}
+	if !p.pays() || !p.mayThin() {
+		return false
+	}
+	p.sizes, p.least, p.light = p.sizes[:0], p.least[:0], p.light[:0]
+	p.at, p.best, p.grams = p.at[:0], p.best[:0], 0
+	for _, c := range p.chains {
+		ch := &d.chains[c]
+		low := min(ch.low(), ch.rung)
+		var list []patchSize
+		for rung := low; rung <= max(ch.top, ch.rung); rung++ {
+			list = append(list, patchSize{grams: ch.grams(rung)})
+		}
+		p.sizes, p.at, p.best = append(p.sizes, list), append(p.at, 0), append(p.best, ch.rung-low)
+		p.grams += ch.grams(ch.rung)
+	}
+	p.limits()
+	p.bound()
+	return p.grams > p.light[0]
+}
+
+// low is the thinnest size that a chain may have.
+func (ch *chain) low() int { return max(ch.floor, ch.least, ch.pays) }
+
+// pays reports whether all that the chains can lose outweighs the least that
+// one of them gains.
+func (p *patch) pays() bool {
+	saved, least := 0.0, math.Inf(1)
+	for _, c := range p.chains {
+		ch := &p.d.chains[c]
+		now := ch.grams(ch.rung)
+		saved += now - ch.grams(min(ch.low(), ch.rung))
+		if ch.rung < ch.top {
+			least = min(least, ch.grams(ch.rung+1)-now)
+		}
+	}
+	return saved > least
+}
+
+// mayThin reports whether the first chain can be a size thinner with all the
+// others at their thickest. What is lighter has one that is thinner, and a
+// patch about each one is tried.
+func (p *patch) mayThin() bool {
+	d, c := p.d, p.chains[0]
+	if d.chains[c].rung <= d.chains[c].low() {
+		return false
+	}
+	for _, i := range d.onPath[c] {
+		l := d.losses[i]
+		over := l.excess() - d.saved(c, l, -1)
+		for _, o := range p.chains[1:] {
+			if over <= 0 {
+				break
+			}
+			if ch := &d.chains[o]; ch.rung < ch.top {
+				over -= d.saved(o, l, ch.top-ch.rung)
+			}
+		}
+		if over > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// limits finds what each loss on the chains leaves them. Steps in which a load
+// draws the same on the same way make one limit.
+func (p *patch) limits() {
+	p.spare = p.spare[:0]
+	var seen []int
+	for _, c := range p.chains {
+		seen = append(seen, p.d.onPath[c]...)
+	}
+	slices.Sort(seen)
+	for _, i := range slices.Compact(seen) {
+		l := p.d.losses[i]
+		now := 0.0
+		takes := make([]float64, len(p.chains))
+		for k := range p.chains {
+			takes[k] = p.takes(l, k, p.best[k])
+			now += takes[k]
+		}
+		spare := max(now, l.limitV*(1-p.margin)-l.dropV+now)
+		if same := p.known(takes); same >= 0 {
+			p.spare[same] = min(p.spare[same], spare)
+			continue
+		}
+		p.spare = append(p.spare, spare)
+		for k, list := range p.sizes {
+			for r := range list {
+				list[r].takes = append(list[r].takes, p.takes(l, k, r))
+			}
+		}
+	}
+}
+
+// takes is what the k-th chain takes of a loss at a size.
+func (p *patch) takes(l *loss, k, size int) (volts float64) {
+	ch := &p.d.chains[p.chains[k]]
+	rung := ch.rung - p.best[k] + size
+	for _, f := range l.flows {
+		if p.d.of[f.wire.ID] == p.chains[k] {
+			volts += f.amps * ch.ohm(f.wire, rung)
+		}
+	}
+	return volts
+}
+
+// known finds a limit of which the chains take the same as they stand, -1 for none.
+func (p *patch) known(takes []float64) int {
+	for i := range p.spare {
+		same := true
+		for k := range takes {
+			same = same && p.sizes[k][p.best[k]].takes[i] == takes[k]
+		}
+		if same {
+			return i
+		}
+	}
+	return -1
+}
+
+// bound adds up what the chains take and weigh at the least.
+func (p *patch) bound() {
+	n := len(p.chains)
+	p.least, p.light = make([][]float64, n+1), make([]float64, n+1)
+	p.least[n] = make([]float64, len(p.spare))
+	for k := n - 1; k >= 0; k-- {
+		list := p.sizes[k]
+		p.least[k] = slices.Clone(p.least[k+1])
+		for i, volts := range list[len(list)-1].takes {
+			p.least[k][i] += volts
+		}
+		p.light[k] = p.light[k+1] + list[0].grams
+	}
+}
+
+// leastSavedG is what a change has to save to be one.
+const leastSavedG = 1e-9
+
+// solve tries the sizes of all chains, and gives them the lightest that keep
+// every limit; ok is false where they have these.
+func (p *patch) solve() (ok bool) {
+	before := slices.Clone(p.best)
+	p.tries = 0
+	p.try(0, 0)
+	for k, c := range p.chains {
+		if by := p.best[k] - before[k]; by != 0 {
+			p.d.move(c, by)
+			ok = true
+		}
+	}
+	return ok
+}
+
+// try goes through the sizes of the k-th chain, those before it as they are.
+func (p *patch) try(k int, grams float64) {
+	if k == len(p.chains) {
+		p.grams = grams
+		p.best = append(p.best[:0], p.at...)
+		return
+	}
+	for r := range p.sizes[k] {
+		s := &p.sizes[k][r]
+		if p.tries++; p.tries > patchTries || grams+s.grams+p.light[k+1] >= p.grams-leastSavedG {
+			return // the thicker ones are heavier still
+		}
+		met := true
+		for i, volts := range s.takes {
+			if p.spare[i]-volts < p.least[k+1][i] {
+				met = false
+				break
+			}
+		}
+		if !met {
+			continue
+		}
+		p.at[k] = r
+		for i, volts := range s.takes {
+			p.spare[i] -= volts
+		}
+		p.try(k+1, grams+s.grams)
+		for i, volts := range s.takes {
+			p.spare[i] += volts
+		}
+	}
+}
