@@ -13,40 +13,43 @@ import (
 // nameSet is one set of names in which each may be given once, and not
 // another that differs by case alone.
 type nameSet struct {
-	fold  map[string]named // by lower-case name
+	fold  map[string]int32 // by lower-case name: its index in the lists
 	order []string         // names as given
+	given []named          // beside order
 }
 
+// named is what bears a name, and where it got it.
 type named struct {
-	name, what string // "K1", "relay"
-	at         diag.Span
+	what string // "relay"
+	at   diag.Span
 }
 
-func newNameSet() *nameSet { return &nameSet{fold: map[string]named{}} }
+func newNameSet() *nameSet { return &nameSet{fold: map[string]int32{}} }
 
 // has reports whether the set holds exactly this name.
 func (s *nameSet) has(name string) bool {
-	n, ok := s.fold[strings.ToLower(name)]
-	return ok && n.name == name
+	i, ok := s.fold[strings.ToLower(name)]
+	return ok && s.order[i] == name
 }
 
 // declare puts a name into its set. A name that is there already is reported
 // with its first place, and gives false.
 func (b *builder) declare(s *nameSet, name, what string, at diag.Span) bool {
 	key := strings.ToLower(name)
-	first, taken := s.fold[key]
+	i, taken := s.fold[key]
 	if !taken {
-		s.fold[key] = named{name, what, at}
-		s.order = append(s.order, name)
+		s.fold[key] = int32(len(s.order))
+		s.order, s.given = append(s.order, name), append(s.given, named{what, at})
 		return true
 	}
+	first := s.given[i]
 	where := fmt.Sprintf("on line %d", first.at.Line)
 	if first.at.File != at.File && !first.at.IsZero() {
 		where += " of " + first.at.File
 	}
 	msg := fmt.Sprintf("%s %s has the name of the %s %s", what, clip(name), first.what, where)
-	if first.name != name {
-		msg = fmt.Sprintf("%s %s differs from %s %s by case alone", what, clip(name), clip(first.name), where)
+	if old := s.order[i]; old != name {
+		msg = fmt.Sprintf("%s %s differs from %s %s by case alone", what, clip(name), clip(old), where)
 	}
 	f := b.say(duplicateRule, at, "%s", msg)
 	if !first.at.IsZero() {

@@ -22,6 +22,7 @@ func (c *chooser) finish(ctx context.Context) (*Sizes, error) {
 	if err != nil {
 		return nil, err
 	}
+	c.plan = nil // nothing more is played, and it is large
 	s := &Sizes{Hot: c.history, Cold: cold, Usual: usual, Guards: c.guards, Backs: c.backs, Shorts: slices.Concat(c.dead.diodes, c.dead.bare)}
 	for _, f := range c.fuses {
 		f.LoadA, f.At = c.fuseLoad(c.history, f.Device, f.Index)

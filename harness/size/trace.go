@@ -32,6 +32,7 @@ type edge struct {
 	wire   *model.Wire   // nil for what is in a device
 	device *model.Device // nil for a wire
 	index  int           // of its fuse, contact or fixed way
+	id     int32         // of the wire or device
 	sort   edgeSort
 	parted bool // behind it the current takes several ways at once
 }
@@ -65,13 +66,13 @@ type half struct{ edge, to int32 }
 func (e *edge) amps(s *solve.State) float64 {
 	switch e.sort {
 	case wireEdge:
-		return math.Abs(s.WireA[e.wire.ID])
+		return math.Abs(s.WireA[e.id])
 	case fuseEdge:
-		return math.Abs(s.FuseA.Of(e.device, e.index))
+		return math.Abs(s.FuseA.At(e.id, e.index))
 	case contactEdge:
-		return math.Abs(s.ContactA.Of(e.device, e.index))
+		return math.Abs(s.ContactA.At(e.id, e.index))
 	case outputEdge:
-		return s.OutputA.Of(e.device, e.index)
+		return s.OutputA.At(e.id, e.index)
 	}
 	return math.Inf(1)
 }
@@ -130,6 +131,11 @@ func (t *tracer) add(a, b *model.Terminal, e edge) {
 		return
 	}
 	e.a, e.b = t.point[a.ID], t.point[b.ID]
+	if e.wire != nil {
+		e.id = int32(e.wire.ID)
+	} else {
+		e.id = int32(e.device.ID)
+	}
 	t.start[e.a+1]++
 	t.start[e.b+1]++
 	t.edges = append(t.edges, e)

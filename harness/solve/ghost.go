@@ -47,23 +47,13 @@ func (p *play) ghosts(volts []float64) []bool {
 	return marks
 }
 
-// wellJoined finds the nodes that links other than leaks join to the
-// reference.
+// wellJoined marks the nodes that links other than leaks join to the
+// reference; the next search uses the marks again.
 func (p *play) wellJoined() []bool {
-	held := make([]bool, p.f.lay.count)
-	held[0] = true
-	list := make([]circuit.Node, 1, len(held))
-	for at := 0; at < len(list); at++ {
-		n := list[at]
-		for _, k := range p.f.beside.at(n) {
-			l := &p.f.links[k]
-			if o := l.a + l.b - n; !held[o] && p.closed[k] && !p.leaks(l) {
-				held[o] = true
-				list = append(list, o)
-			}
-		}
-	}
-	return held
+	s := &p.scratch
+	s.from = append(s.from[:0], 0)
+	p.spread(s.plus, s.from, eitherWay, func(l *link) bool { return !p.leaks(l) })
+	return s.plus
 }
 
 // leaks reports whether a closed link lets next to nothing through.

@@ -23,6 +23,7 @@ type play struct {
 	has    []bool    // by link: what the solver has
 	ohm    []float64 // by wire: what the solver has
 	dirty  bool      // something changed since the last solve
+	brief  bool      // a round of sizing: nobody will ask why something floats
 	passes int
 
 	step  int
@@ -70,6 +71,7 @@ type tally struct {
 // history plays all steps from rest.
 func (p *play) history(ctx context.Context, c Case) (*History, error) {
 	before := c.After
+	p.brief = before != nil
 	c.After = nil // what it leads to need not keep it
 	h := &History{Case: c, Model: p.f.model, Relays: p.f.relays, States: make([]*State, 0, len(p.f.model.Steps))}
 	clear(p.on)

@@ -36,6 +36,9 @@ func (s *State) Reading(t *model.Terminal) Reading {
 	if v := s.Volts[t.ID]; !math.IsNaN(v) {
 		return Reading{Volts: v, OK: true}
 	}
+	if s.brief {
+		return Reading{Reason: "floating"}
+	}
 	return Reading{Reason: s.reasons[s.why[t.ID]]}
 }
 

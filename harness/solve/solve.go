@@ -31,7 +31,8 @@ type Case struct {
 	Open []*model.Device
 	// After is a history of the same case with other conductors. A step that
 	// comes to rest where it did there is not followed move by move: the state
-	// at its end is right, but how its relays got there is not told.
+	// at its end is right, but how its relays got there is not told, nor why a
+	// terminal floats.
 	After *History
 }
 
@@ -87,6 +88,7 @@ type State struct {
 	why     []int32  // by terminal ID: index of the reason it floats
 	reasons []string // shared by the states of a player
 	ghost   []bool   // by terminal ID: its volts come of leakage alone; nil for none
+	brief   bool     // no terminal was asked why it floats
 }
 
 // Amps is the currents of one ability of all devices in one state. Its zero
@@ -97,11 +99,14 @@ type Amps struct {
 }
 
 // Of gives the current of the i-th of what a device's ability lists.
-func (a Amps) Of(d *model.Device, i int) float64 {
+func (a Amps) Of(d *model.Device, i int) float64 { return a.At(int32(d.ID), i) }
+
+// At is Of for a device by its ID.
+func (a Amps) At(device int32, i int) float64 {
 	if a.amps == nil {
 		return 0
 	}
-	return a.amps[int(a.start[d.ID])+i]
+	return a.amps[int(a.start[device])+i]
 }
 
 // Cycle is an endless succession of relay moves.

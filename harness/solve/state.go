@@ -17,7 +17,7 @@ func (p *play) read() *State {
 	f, now := p.f, p.now
 	s := &State{Step: &f.model.Steps[p.step], Residual: now.Residual, Met: now.Met, Passes: p.passes}
 	p.at.pinned = true
-	if p.at.read == nil {
+	if p.at.read == nil || p.at.read.brief && !p.brief {
 		p.readTerminals(s)
 		p.readMeters(s)
 		p.at.read = s
@@ -41,6 +41,7 @@ func (p *play) read() *State {
 // take shares the figures of a step with the same solution; nobody writes them.
 func (s *State) take(o *State) {
 	s.Volts, s.why, s.reasons, s.ghost, s.WireA = o.Volts, o.why, o.reasons, o.ghost, o.WireA
+	s.brief = o.brief
 	s.DrawA, s.FuseA, s.ContactA, s.OutputA, s.SupplyA = o.DrawA, o.FuseA, o.ContactA, o.OutputA, o.SupplyA
 }
 
@@ -52,12 +53,14 @@ func (p *play) readTerminals(s *State) {
 		s.Volts[i] = p.volts(n)
 		floating = floating || math.IsNaN(s.Volts[i])
 	}
-	if floating {
+	if s.brief = p.brief; floating && !p.brief {
 		s.why = make([]int32, len(f.model.Terminals))
 		p.explain(s.why)
 		s.reasons = p.reasons.text
 	}
-	s.ghost = p.ghosts(s.Volts)
+	if !p.brief {
+		s.ghost = p.ghosts(s.Volts)
+	}
 	s.WireA = make([]float64, len(f.model.Wires))
 	for i := range s.WireA {
 		s.WireA[i] = p.amps(int32(i))
