@@ -1,6 +1,7 @@
 package main
 
 import (
+	"runtime"
 	"runtime/debug"
 
 	"legwork/harness"
@@ -12,6 +13,7 @@ import (
 // it is read without collecting much and then worked on in little room.
 const (
 	roomyPercent = 400
+	wakePercent  = 150
 	tightPercent = 40
 	manyWires    = 2000
 )
@@ -25,13 +27,20 @@ func giveRoom() {
 }
 
 // takeRoom is for when a draft is read and only to be checked: a large one
-// gets less from then on, and leaves its trees behind.
+// leaves its trees behind at once, and gets less room from then on. What sizing
+// needs doubles what lives, so it is given that much before the pace tightens.
 func takeRoom(d *harness.Draft) {
 	if len(d.Model.Wires) < manyWires {
 		return
 	}
 	d.Forget()
-	if was := debug.SetGCPercent(tightPercent); was != roomyPercent {
+	if was := debug.SetGCPercent(wakePercent); was != roomyPercent {
 		debug.SetGCPercent(was)
+		return
 	}
+	runtime.GC()
+	runtime.AddCleanup(new(spent), func(percent int) { debug.SetGCPercent(percent) }, tightPercent)
 }
+
+// spent is gone with the next collection.
+type spent [4]uint64
