@@ -1,7 +1,9 @@
 package size
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"legwork/harness/model"
 )
@@ -12,7 +14,9 @@ import (
 // at a bus, a splice and at metal, and at a fuse whose feeding wire another
 // fuse protects already: behind a smaller fuse a thinner wire may go on. The
 // wire ahead of the first fuse stays with what that fuse protects. The result
-// gives each wire the index of its chain; indexes count from 0 in wire order.
+// gives each wire the index of its chain; indexes count from 0 by the wires'
+// numbers, so that of two chains that are alike the same one grows, whatever
+// the order of the draft.
 func chains(m *model.Model, guards []Guard) (of []int, members [][]*model.Wire) {
 	u := newUnion(len(m.Wires))
 	for _, d := range m.Devices {
@@ -30,7 +34,7 @@ func chains(m *model.Model, guards []Guard) (of []int, members [][]*model.Wire) 
 	}
 	of = make([]int, len(m.Wires))
 	index := map[int]int{}
-	for _, w := range m.Wires {
+	for _, w := range byNumber(m.Wires) {
 		root := u.find(w.ID)
 		i, seen := index[root]
 		if !seen {
@@ -42,6 +46,10 @@ func chains(m *model.Model, guards []Guard) (of []int, members [][]*model.Wire) 
 		members[i] = append(members[i], w)
 	}
 	return of, members
+}
+
+func byNumber(wires []*model.Wire) []*model.Wire {
+	return slices.SortedFunc(slices.Values(wires), func(a, b *model.Wire) int { return cmp.Compare(a.Number, b.Number) })
 }
 
 // fusePins gives the terminals of a device's protective elements.

@@ -94,7 +94,8 @@ func (d *divider) grow() {
 func (d *divider) enqueue(c int) {
 	d.stamp[c]++
 	if g := d.gain(c); g > 0 {
-		d.queue.push(gainAt{gain: g, chain: c, stamp: d.stamp[c]})
+		// Rounded, so that of chains that are alike no last digit decides.
+		d.queue.push(gainAt{gain: float64(float32(g)), chain: c, stamp: d.stamp[c]})
 	}
 }
 
