@@ -69,7 +69,7 @@ func (r *Result) fuseLoad(f size.Fuse) Group {
 // withOhm adds the resistance of a fuse at its load, where one is known.
 func withOhm(g Group, f size.Fuse) Group {
 	protects := f.Device.Protects()
-	if f.Index >= len(protects) {
+	if _, _, link := size.LinkOf(f.Device, f.Index); link || f.Index >= len(protects) {
 		return g
 	}
 	cold, grade := gauge.FuseOhm(protects[f.Index].Family, f.RatedA)

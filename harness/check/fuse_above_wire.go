@@ -60,6 +60,11 @@ wire 2  F1.2  P1.1  14AWG  4ft
 				g.Fuse = b.Fuse
 				f.Severity, f.Detail = diag.Warning, backDetail(b)
 			}
+			if link, behind, ok := size.LinkOf(g.Fuse, g.Index); ok && w.Judgement.Case.Behind == "" {
+				f.Msg = fmt.Sprintf("%s is a link of %s and wants %s or thicker behind it; wire %s is %s", g.Fuse.Name, link.Name, behind.Name,
+					w.Wire.Number, w.Conductor.Size.Name)
+				f.Detail = "A link four gauge numbers thinner melts before its wire does. Take a thinner link, or a thicker wire."
+			}
 			if g.Fuse != nil {
 				f.Related = append(f.Related, diag.Related{At: g.Fuse.At, Msg: "the fuse"})
 			}

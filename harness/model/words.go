@@ -144,7 +144,7 @@ func DeviceWords() []Word {
 		{"existing", nil, "it is in the vehicle already: drawn dashed, tested, never bought"},
 		{"marked", []Slot{{Name: "TERMINAL", Takes: Anything}, {Name: "MARK", Takes: Anything, Several: true}},
 			"what its terminals are called on the device itself, in pairs: marked COM 3 NO 5; a draft then calls them so"},
-		{"cavities", []Slot{{Name: "CAVITY", Takes: Anything, Several: true}}, "connectors: what the cavities of each half are called, where that is not 1, 2, 3"},
+		{"cavities", []Slot{{Name: "CAVITY", Takes: Anything, Several: true}}, "connectors: what the cavities of each half are called, joined by commas, where that is not 1, 2, 3"},
 		terminalsWord, sealsWord,
 		{"part", []Slot{{Name: "PART", Takes: APart}}, "the part of the shelf that it is; what its own line says wins"},
 	}

@@ -126,7 +126,7 @@ const studsSetting = "studs"
 // mayHaveStuds reports whether a kind has fixed terminals that usually take a
 // crimped terminal and may be studs on a heavy or on an old device.
 func (k *Kind) mayHaveStuds() bool {
-	return !k.Self && slices.ContainsFunc(k.Terminals, func(t Terminal) bool { return t.Landing == Cavity })
+	return !k.Self && slices.ContainsFunc(k.Terminals, func(t Terminal) bool { return t.Landing != Post })
 }
 
 func (k *Kind) studsDoc() string {

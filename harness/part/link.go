@@ -9,7 +9,7 @@ import (
 var _ = define(Kind{
 	Name:   "link",
 	Title:  "A fusible link: a short piece of thin wire that melts first.",
-	Law:    "Copper of its size and length: R = ohm per meter x length.",
+	Law:    "Copper of its size and length: R = ohm per meter x length. It protects wire four gauge numbers thicker, and thicker ones still; a rating that its maker states counts before that.",
 	Letter: "F",
 	Settings: []Setting{
 		bare("size", "size of the link wire", Figure{Name: "gauge", Dim: quantity.Gauge, Min: -3, Max: 30, Doc: "AWG number"}),
@@ -18,8 +18,8 @@ var _ = define(Kind{
 		bare("rating", "current that it protects as, when its maker states one", Figure{Name: "current", Dim: quantity.Current, Min: 0.5, Max: 800, Doc: "rated current"}),
 	},
 	Terminals: []Terminal{
-		{Name: "1", Aliases: []string{"LINE"}, Doc: "side of the source"},
-		{Name: "2", Aliases: []string{"LOAD"}, Doc: "side of the load"},
+		{Name: "1", Aliases: []string{"LINE"}, Landing: Joint, Doc: "side of the source"},
+		{Name: "2", Aliases: []string{"LOAD"}, Landing: Joint, Doc: "side of the load"},
 	},
 	Stamp:  func(d *Device, s *Stamper) { s.Add(FuseElement, "1", "2", linkLaw(d, s), s.All()) },
 	Symbol: fuseSymbol(line(-0.4, -2, -0.4, 2), line(0.4, -2, 0.4, 2)),

@@ -20,15 +20,15 @@ var _ = define(Kind{
 	Terminals: []Terminal{
 		{Name: "+", Aliases: []string{"IGN"}, Doc: "feed or reference volts", Quiet: true},
 		{Name: "-", Aliases: []string{"GND"}, Doc: "return; the metal when the sensor grounds to it"},
-		{Name: "S", Aliases: []string{"SIG"}, Doc: "single: signal", Quiet: true},
-		{Name: "S+", Aliases: []string{"SIG+"}, Doc: "differential, inductive: signal"},
-		{Name: "S-", Aliases: []string{"SIG-"}, Doc: "differential, inductive: its counterpart"},
-		{Name: "H+", Aliases: []string{"HEAT+"}, Doc: "wideband: feed of the heater"},
-		{Name: "H-", Aliases: []string{"HEAT-"}, Doc: "wideband: return of the heater, often an output"},
-		{Name: "IP", Aliases: []string{"PUMP"}, Doc: "wideband: pump current"},
-		{Name: "VS", Aliases: []string{"UN"}, Doc: "wideband: volts of the cell"},
-		{Name: "VM", Aliases: []string{"CELL-"}, Doc: "wideband: common of pump and cell, not ground"},
-		{Name: "RC", Aliases: []string{"TRIM"}, Doc: "wideband: trim resistor of its plug", Quiet: true},
+		{Name: "S", Aliases: []string{"SIG"}, Doc: "signal", Quiet: true},
+		{Name: "S+", Aliases: []string{"SIG+"}, Doc: "signal, one line"},
+		{Name: "S-", Aliases: []string{"SIG-"}, Doc: "signal, the other line"},
+		{Name: "H+", Aliases: []string{"HEAT+"}, Doc: "feed of the heater"},
+		{Name: "H-", Aliases: []string{"HEAT-"}, Doc: "return of the heater, often an output"},
+		{Name: "IP", Aliases: []string{"PUMP"}, Doc: "pump current"},
+		{Name: "VS", Aliases: []string{"UN"}, Doc: "volts of the cell"},
+		{Name: "VM", Aliases: []string{"CELL-"}, Doc: "common of pump and cell, not ground"},
+		{Name: "RC", Aliases: []string{"TRIM"}, Doc: "trim resistor of its plug", Quiet: true},
 	},
 	Ground: "-",
 	Fits: func(d *Device, t string) bool {
@@ -52,8 +52,8 @@ var _ = define(Kind{
 	},
 	Assumes: func(d *Device) []Assumption {
 		a, source, feeds := sensorFeed(d)
-		if !feeds {
-			return nil
+		if !feeds || d.leftOpen("+") {
+			return nil // nothing feeds it: a sender, or a coil
 		}
 		return usual(a, source)(d)
 	},

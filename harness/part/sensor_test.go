@@ -20,8 +20,9 @@ func TestSortsOfSensor(t *testing.T) {
 	} {
 		d := pinned(device(t, "sensor", word(k.Settings, "sort", sort)))
 		var pins []string
-		for _, p := range d.Pins {
-			pins = append(pins, p.Name)
+		for i := range d.Pins {
+			pins = append(pins, d.Pins[i].Name)
+			d.Pins[i].Quiet, d.Pins[i].Wired = d.Pins[i].Name == "+", true
 		}
 		require.Equal(t, want.pins, pins, sort)
 		if want.draw == nil {
@@ -31,6 +32,8 @@ func TestSortsOfSensor(t *testing.T) {
 		}
 		require.Equal(t, want.draw, []string{k.Draws(d)[0].Plus, k.Draws(d)[0].Minus}, sort)
 		require.Len(t, k.Assumes(d), 1, sort)
+		d.Pins[0].Wired = false // a sender: nothing feeds it
+		require.Equal(t, sort == "wideband", len(k.Assumes(d)) == 1, sort)
 	}
 }
 

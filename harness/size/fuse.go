@@ -18,7 +18,7 @@ func (c *chooser) rateFuses(h *solve.History) {
 			fuse := Fuse{Device: d, Index: i, RatedA: f.RatedA}
 			fuse.LoadA, fuse.At = c.fuseLoad(h, d, i)
 			switch {
-			case f.RatedA > 0:
+			case f.RatedA > 0 || f.Wire.AreaMM2 > 0 && fuse.rateLink(c, f.Wire):
 			case c.leadsNowhere(d, f.In) || c.leadsNowhere(d, f.Out):
 				fuse.Chosen = true
 				fuse.Why = []gauge.Step{{Text: "nothing fitted hangs on it: no rating to choose"}}

@@ -7,6 +7,7 @@ import (
 	"legwork/harness/model"
 	"legwork/harness/part"
 	"legwork/harness/quantity"
+	"legwork/harness/size"
 	"legwork/render/scene"
 )
 
@@ -65,6 +66,9 @@ func (c *canvas) valueOf(it *item) string {
 			}
 		}
 	case k.Protects != nil:
+		if link, _, ok := size.LinkOf(it.dev, 0); ok {
+			return link.Name
+		}
 		if a := c.ratedA(it); a > 0 {
 			return quantity.Text(a, quantity.Current)
 		}
