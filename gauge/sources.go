@@ -16,34 +16,51 @@ const (
 )
 
 // byKey is every source by key; it is never written to.
-var byKey = sortedSources()
+var byKey = sourcesByKey()
 
-func sortedSources() []Source {
-	out := slices.Concat(networkSources, conductorSources, deviceSources, practiceSources, usualSources, protectionSources, electricSources, buildSources, profileSources)
-	slices.SortFunc(out, func(a, b Source) int { return cmp.Compare(a.Key, b.Key) })
-	return out
+// sourceLists is all of them as they are written down.
+func sourceLists() [][]Source {
+	return [][]Source{
+		networkSources, conductorSources, deviceSources, practiceSources, usualSources, protectionSources, electricSources, buildSources, profileSources,
+	}
+}
+
+func sourcesByKey() map[string]*Source {
+	index := make(map[string]*Source, 512)
+	for _, list := range sourceLists() {
+		for i := range list {
+			index[list[i].Key] = &list[i]
+		}
+	}
+	return index
 }
 
 // SourceOf finds a source by its key.
 func SourceOf(key string) (Source, bool) {
-	i, ok := slices.BinarySearchFunc(byKey, key, func(s Source, key string) int { return cmp.Compare(s.Key, key) })
+	s, ok := byKey[key]
 	if !ok {
 		return Source{}, false
 	}
-	return byKey[i], true
+	return *s, true
 }
 
 // Sources lists every cited source by key.
-func Sources() []Source { return slices.Clone(byKey) }
+func Sources() []Source {
+	out := make([]Source, 0, len(byKey))
+	for _, s := range byKey {
+		out = append(out, *s)
+	}
+	slices.SortFunc(out, func(a, b Source) int { return cmp.Compare(a.Key, b.Key) })
+	return out
+}
 
 // confidenceOf is the confidence of the source of a key. A key without a
 // source counts as memory, so that a slip of the pen cannot decide anything.
 func confidenceOf(key string) Confidence {
-	s, ok := SourceOf(key)
-	if !ok {
-		return Memory
+	if s, ok := byKey[key]; ok {
+		return s.Confidence
 	}
-	return s.Confidence
+	return Memory
 }
 
 // String gives the word printed beside a figure.

@@ -4,6 +4,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -13,7 +14,7 @@ import (
 func TestSourcesAreWholeAndSingle(t *testing.T) {
 	seen := map[string]bool{}
 	kebab := regexp.MustCompile(`^[a-z0-9]+(-[a-z0-9]+)*$`)
-	for _, s := range Sources() {
+	for _, s := range slices.Concat(sourceLists()...) {
 		require.Regexp(t, kebab, s.Key)
 		require.False(t, seen[s.Key], "%s twice", s.Key)
 		seen[s.Key] = true
