@@ -2,6 +2,7 @@ package check
 
 import (
 	"fmt"
+	"slices"
 
 	"legwork/gauge"
 	"legwork/harness/diag"
@@ -46,6 +47,7 @@ func fuseFarAboveLoad(p *Pass) {
 		if len(wires) == 0 || f.Chosen || f.RatedA <= farAboveLoad*f.LoadA {
 			continue
 		}
+		wires = slices.DeleteFunc(wires, func(w size.Wire) bool { return w.DesignA > fedBeside*f.LoadA }) // another fuse feeds it too
 		most, w, found := p.mostSaved(wires)
 		if !found {
 			continue
@@ -61,6 +63,10 @@ func fuseFarAboveLoad(p *Pass) {
 		})
 	}
 }
+
+// fedBeside is the share of a fuse's load from which a wire behind it must have
+// more than that fuse to come by: rounding makes no tenth.
+const fedBeside = 1.1
 
 // fuseOf names one protective element of the model.
 type fuseOf struct {
