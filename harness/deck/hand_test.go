@@ -1,4 +1,4 @@
-package deck_test
+package deck
 
 import (
 	"fmt"
@@ -95,6 +95,14 @@ func built(t *testing.T, text string) *model.Model {
 // state plays the draft of a deck and gives the step it is about.
 func (h hand) state(t *testing.T) (*model.Model, *solve.History, *solve.State) {
 	t.Helper()
+	m, hist, _ := h.play(t)
+	s := hist.Step(h.step)
+	require.NotNil(t, s, h.name)
+	return m, hist, s
+}
+
+func (h hand) play(t *testing.T) (*model.Model, *solve.History, []solve.Conductor) {
+	t.Helper()
 	m := built(t, h.draft)
 	wires := make([]solve.Conductor, len(m.Wires))
 	for _, w := range m.Wires {
@@ -103,9 +111,7 @@ func (h hand) state(t *testing.T) (*model.Model, *solve.History, *solve.State) {
 	}
 	hist, err := solve.Run(t.Context(), m, wires, solve.Case{Grade: h.grade})
 	require.NoError(t, err)
-	s := hist.Step(h.step)
-	require.NotNil(t, s, h.name)
-	return m, hist, s
+	return m, hist, wires
 }
 
 // check compares a state with the simulator's answer.
@@ -177,6 +183,32 @@ func TestHandWrittenDecks(t *testing.T) {
 	}
 	for i, h := range list {
 		h.check(t, answers[i])
+	}
+}
+
+// TestHandDecksFromTheModel: what the model is written as has the same volts as
+// the deck written by hand.
+func TestHandDecksFromTheModel(t *testing.T) {
+	path := simulator(t)
+	if path == "" {
+		t.Log("there is no ngspice here: the decks are written, not run")
+	}
+	for _, h := range hands(t) {
+		m, hist, wires := h.play(t)
+		d := New(hist, wires)
+		step := hist.Step(h.step).Step.ID
+		text := written(t, d.Frozen(step))
+		require.True(t, strings.HasSuffix(text, ".op\n.end\n"), text)
+		if path == "" {
+			continue
+		}
+		both := simulate(t, path, []string{h.deck, text})
+		for _, f := range h.lines {
+			if f[0] == "at" {
+				terminal, _ := m.TerminalByName(f[2])
+				require.True(t, near(both[0].volts[f[1]], both[1].volts[d.Node(terminal)]), "%s %s", h.name, f[2])
+			}
+		}
 	}
 }
 

@@ -1,4 +1,4 @@
-package deck_test
+package deck
 
 import "flag"
 
