@@ -87,7 +87,7 @@ func TestMarginsReadAsSentences(t *testing.T) {
 func TestGuessesAreGathered(t *testing.T) {
 	workshop(t)
 	out := legwork(t, "check", "orchard-truck.draft").out
-	require.Contains(t, out, "\n  draw of B1, B2, B3, B4, B5, B6: 10 mA\n")
+	require.Contains(t, out, "\n  draw of B3, B4: 10 mA\n")
 	// Twelve lamps of different power are twelve lines of guesses.
 	var b strings.Builder
 	b.WriteString("draft 1\nbattery G1 cca 500A grounds-to frame\nmetal frame\n")
