@@ -44,7 +44,7 @@ func fuseFarAboveLoad(p *Pass) {
 	behind := p.thickened()
 	for _, f := range p.Sizes.Fuses {
 		wires := behind[fuseOf{f.Device, f.Index}]
-		if len(wires) == 0 || f.Chosen || f.RatedA <= farAboveLoad*f.LoadA {
+		if len(wires) == 0 || f.Chosen || f.RatedA <= farAboveLoad*f.LoadA || p.pulledThrough(f) {
 			continue
 		}
 		wires = slices.DeleteFunc(wires, func(w size.Wire) bool { return w.DesignA > fedBeside*f.LoadA }) // another fuse feeds it too
@@ -67,6 +67,19 @@ func fuseFarAboveLoad(p *Pass) {
 // fedBeside is the share of a fuse's load from which a wire behind it must have
 // more than that fuse to come by: rounding makes no tenth.
 const fedBeside = 1.1
+
+// pulledThrough reports whether a starter's solenoid pulls in by a fuse: that
+// current asks for more than what flows for long.
+func (p *Pass) pulledThrough(f size.Fuse) bool {
+	x := f.Device.Protects()[f.Index]
+	for _, pin := range []string{x.In, x.Out} {
+		n := p.netOf(f.Device, pin)
+		if n < 0 || !slices.ContainsFunc(p.Nets.Wires[n], func(w *model.Wire) bool { return p.Sizes.Wires[w.ID].PullA > 0 }) {
+			return false
+		}
+	}
+	return true
+}
 
 // fuseOf names one protective element of the model.
 type fuseOf struct {
