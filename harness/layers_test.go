@@ -34,6 +34,7 @@ var layers = map[string]string{
 	"harness/wanted":     "harness/diag",
 	"harness/shop":       belowRoute + " harness/route harness/solve harness/size",
 	"harness":            "harness/* gauge",
+	"harness/proof":      "harness harness/* gauge",
 	"render/scene":       "",
 	"render/diagram":     "harness harness/* render/scene",
 	"render/sheet":       "harness harness/* render/scene",
