@@ -43,13 +43,19 @@ func terminalDoesNotFit(p *Pass) {
 		if len(t.Finish.Terminals) == 0 {
 			continue
 		}
+		told := map[*model.Wire]bool{} // shares a terminal with one that was told of
 		for _, e := range t.Ends {
-			if !finished(e.Wire) {
+			if !finished(e.Wire) || told[e.Wire] {
 				continue
 			}
-			if area := p.areaAt(t, e.Wire); !t.Finish.Fits(area) {
-				p.reportMisfit(t, e, area)
+			area, with := p.areaAt(t, e.Wire)
+			if t.Finish.Fits(area) {
+				continue
 			}
+			for _, w := range with {
+				told[w] = true
+			}
+			p.reportMisfit(t, e, area, with)
 		}
 	}
 }
@@ -57,23 +63,22 @@ func terminalDoesNotFit(p *Pass) {
 // finished reports whether the ends of a wire are still to be finished.
 func finished(w *model.Wire) bool { return w.Role == model.Built && !w.Existing }
 
-// areaAt is the copper that one terminal has to hold: that of the wire and of
-// the others that share the terminal with it.
-func (p *Pass) areaAt(t *model.Terminal, w *model.Wire) float64 {
-	area := p.Sizes.Wires[w.ID].Conductor.Size.AreaMM2
+// areaAt is the copper that one terminal has to hold: that of the wire, or of
+// all that share the terminal with it.
+func (p *Pass) areaAt(t *model.Terminal, w *model.Wire) (area float64, with []*model.Wire) {
 	for _, j := range p.Model.Together {
 		if j.Terminal != t || !slices.Contains(j.Wires, w) {
 			continue
 		}
-		area = 0
 		for _, o := range j.Wires {
 			area += p.Sizes.Wires[o.ID].Conductor.Size.AreaMM2
 		}
+		return area, j.Wires
 	}
-	return area
+	return p.Sizes.Wires[w.ID].Conductor.Size.AreaMM2, nil
 }
 
-func (p *Pass) reportMisfit(t *model.Terminal, e model.End, area float64) {
+func (p *Pass) reportMisfit(t *model.Terminal, e model.End, area float64, with []*model.Wire) {
 	w := p.Sizes.Wires[e.Wire.ID]
 	near := t.Finish.Terminals[0]
 	off := math.Inf(1)
@@ -88,9 +93,13 @@ func (p *Pass) reportMisfit(t *model.Terminal, e model.End, area float64) {
 	if area < near.LeastMM2 {
 		v.Limit, v.Bound = near.LeastMM2, diag.AtLeast
 	}
+	msg := fmt.Sprintf("wire %s, %s%s, fits no terminal of %s", w.Wire.Number, w.Conductor.Size.Name, asked(w), t.Shown)
+	if len(with) > 1 {
+		msg = fmt.Sprintf("wire %s and %d more in one terminal, %.3g mm2 together, fit none of %s", w.Wire.Number, len(with)-1, area, t.Shown)
+	}
 	p.Report(diag.Finding{
 		At:      endSpan(e),
-		Msg:     fmt.Sprintf("wire %s, %s%s, fits no terminal of %s", w.Wire.Number, w.Conductor.Size.Name, asked(w), t.Shown),
+		Msg:     msg,
 		Detail:  strings.Join(takes, "; ") + ".",
 		Values:  []diag.Value{v},
 		Related: []diag.Related{{At: near.At, Msg: "this one comes nearest"}},
