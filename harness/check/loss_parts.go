@@ -79,7 +79,7 @@ func Unmet(s *size.Sizes, path size.Path) string {
 	}
 	volts := func(v float64) string { return quantity.Text(v, quantity.Voltage) }
 	open := fmt.Sprintf("the wires left open take %s at the size where growth stops paying", volts(path.OpenV))
-	fixed := path.Fixed.Volts + path.Fixed.JointV
+	fixed := path.Fixed.Volts
 	if fixed < path.OpenV/2 {
 		return fmt.Sprintf("No size that goes into its ends meets the limit: %s.", open)
 	}

@@ -91,7 +91,7 @@ func (p *patch) mayThin() bool {
 	}
 	for _, i := range d.onPath[c] {
 		l := d.losses[i]
-		over := l.excess() - d.saved(c, l, -1)
+		over := l.dropV - d.saved(c, l, -1) - l.limitV*(1-min(p.margin, 0))
 		for _, o := range p.chains[1:] {
 			if over <= 0 {
 				break
@@ -182,19 +182,27 @@ func (p *patch) bound() {
 // leastSavedG is what a change has to save to be one.
 const leastSavedG = 1e-9
 
-// solve tries the sizes of all chains, and gives them the lightest that keep
-// every limit; ok is false where they have these.
+// solve gives the chains the lightest sizes that keep every limit; ok is
+// false where they have these.
 func (p *patch) solve() (ok bool) {
+	t := p.find()
+	for _, x := range t {
+		p.d.move(x.chain, x.by)
+	}
+	return len(t) > 0
+}
+
+// find tries the sizes of all chains and says what makes them the lightest.
+func (p *patch) find() (t trial) {
 	before := slices.Clone(p.best)
 	p.tries = 0
 	p.try(0, 0)
 	for k, c := range p.chains {
 		if by := p.best[k] - before[k]; by != 0 {
-			p.d.move(c, by)
-			ok = true
+			t = append(t, change{c, by})
 		}
 	}
-	return ok
+	return t
 }
 
 // try goes through the sizes of the k-th chain, those before it as they are.

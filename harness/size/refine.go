@@ -21,69 +21,74 @@ const warmPlays = 4
 // was found to be in truth. Chains that share no loss are tried together.
 func (c *chooser) refine(ctx context.Context, d *divider) error {
 	proved := make([]bool, len(c.chains))
-	for {
-		batch := c.ties(d, proved)
-		if len(batch) == 0 {
-			c.spares = c.spareOhms(d)
-			return nil
+	for round := 0; ; {
+		if batch := c.ties(d, proved); len(batch) > 0 {
+			next, err := c.attempt(ctx, d, batch, proved)
+			if err != nil {
+				return err
+			}
+			d = next
+			continue
 		}
-		next, err := c.attempt(ctx, d, batch, proved)
+		next, lighter, err := c.swap(ctx, d)
 		if err != nil {
 			return err
 		}
-		d = next
+		if d = next; !lighter || round == swapRounds {
+			c.spares = c.spareOhms(d)
+			return nil
+		}
+		round++
+		clear(proved)
 	}
 }
 
 // ties picks chains to try, heaviest first, no two of them on one loss.
-func (c *chooser) ties(d *divider, proved []bool) []int {
+func (c *chooser) ties(d *divider, proved []bool) []trial {
 	taken := make([]bool, len(d.losses))
-	var batch []int
+	var batch []trial
 	for _, i := range d.heaviest() {
 		ch := &c.chains[i]
-		on := d.onPath[i]
 		if proved[i] || ch.fixed || ch.rung <= max(ch.floor, ch.pays) || !d.nearlySpare(i, c.tieShare) {
 			continue
 		}
-		if slices.ContainsFunc(on, func(l int) bool { return taken[l] }) {
-			continue
+		if t := (trial{{i, -1}}); d.take(t, taken) {
+			batch = append(batch, t)
 		}
-		for _, l := range on {
-			taken[l] = true
-		}
-		batch = append(batch, i)
 	}
 	return batch
 }
 
-// attempt makes the chains of a batch one size thinner and plays the steps.
-// Those with a loss over its limit get their size back, all of them where a
-// loss of others is over; what is left has been played.
-func (c *chooser) attempt(ctx context.Context, d *divider, batch []int, proved []bool) (*divider, error) {
+// attempt changes the chains of a batch and plays the steps. Those with a loss
+// over its limit get their size back, all of them where a loss of others is
+// over; what is left has been played.
+func (c *chooser) attempt(ctx context.Context, d *divider, batch []trial, proved []bool) (*divider, error) {
 	before, stuck, was := c.rungs(), len(c.stuck), c.keep()
-	for _, i := range batch {
-		c.chains[i].rung--
+	for _, t := range batch {
+		for _, x := range t {
+			c.chains[x.chain].rung += x.by
+		}
 	}
 	for len(batch) > 0 {
-		thin := c.rungs()
+		tried := c.rungs()
 		next, err := c.warmed(ctx)
 		if err != nil {
 			return nil, err
 		}
-		failed := c.failed(next, batch)
-		if !slices.Equal(thin, c.rungs()) || len(c.stuck) > stuck {
-			failed = slices.Clone(batch)
-		}
+		failed := c.failed(next, batch, !slices.Equal(tried, c.rungs()) || len(c.stuck) > stuck)
 		if len(failed) == 0 {
 			return next, nil
 		}
 		for i := range c.chains {
-			c.chains[i].rung = thin[i]
+			c.chains[i].rung = tried[i]
 		}
 		for _, i := range failed {
-			c.chains[i].rung, proved[i] = before[i], true
+			for _, x := range batch[i] {
+				c.chains[x.chain].rung, proved[x.chain] = before[x.chain], true
+			}
+			batch[i] = nil
 		}
-		batch = slices.DeleteFunc(batch, func(i int) bool { return slices.Contains(failed, i) })
+		batch = slices.DeleteFunc(batch, func(t trial) bool { return t == nil })
 	}
 	was.restore(c)
 	return d, nil
@@ -118,29 +123,27 @@ func (k *kept) restore(c *chooser) {
 	}
 }
 
-// failed lists the chains of a batch that lie on a loss over its limit; all
-// where such a loss has none of them on it.
-func (c *chooser) failed(d *divider, batch []int) []int {
+// failed lists the trials of a batch with a loss over its limit; all where
+// such a loss lies on none of them, or where all are said to.
+func (c *chooser) failed(d *divider, batch []trial, all bool) (list []int) {
 	over := make([]bool, len(d.losses))
-	owned := make([]bool, len(d.losses))
 	for i, l := range d.losses {
 		over[i] = l.excess() > 0
 	}
-	var list []int
-	for _, i := range batch {
-		fails := false
-		for _, l := range d.onPath[i] {
-			owned[l] = true
-			fails = fails || over[l]
+	others := slices.Clone(over)
+	for i, t := range batch {
+		fails := all
+		for _, x := range t {
+			for _, l := range d.onPath[x.chain] {
+				fails, others[l] = fails || over[l], false
+			}
 		}
 		if fails {
 			list = append(list, i)
 		}
 	}
-	for i := range over {
-		if over[i] && !owned[i] {
-			return slices.Clone(batch)
-		}
+	if !all && slices.Contains(others, true) {
+		return c.failed(d, batch, true)
 	}
 	return list
 }
