@@ -79,7 +79,7 @@ func fusesSideBySide(p *Pass) {
 	}
 	for _, w := range p.Sizes.Wires {
 		for _, l := range w.Judgement.Limits {
-			if l.Name == gauge.FloorProtection && l.OK && !l.Hint && l.Got < sum {
+			if l.Name == gauge.FloorProtection && !l.Hint && l.Got < sum {
 				p.judgeBeside(list, w, l.Got)
 			}
 		}
