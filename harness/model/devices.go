@@ -86,7 +86,24 @@ func (b *builder) readDevice(s deviceStmt) *reading {
 	if r.form.broken {
 		b.lenient[r.d] = true
 	}
+	b.sayLacking(r)
 	return r
+}
+
+// sayLacking reports what the settings of a device together lack or contradict.
+func (b *builder) sayLacking(r *reading) {
+	d := r.d
+	if r.form.broken {
+		return
+	}
+	if d.Kind.Lacks != nil {
+		if text := d.Kind.Lacks(d.Device); text != "" {
+			b.say(missingRule, d.At, "%s %s", r.form.owner, text)
+		}
+	}
+	if d.Grounded != "" && d.Kind.Fits != nil && !d.Kind.Fits(d.Device, d.Kind.Ground) {
+		b.say(wordRule, d.At, "%s as said has no terminal %s to ground through metal", r.form.owner, d.Kind.Ground)
+	}
 }
 
 // looksForgotten reports a figure or a setting's word where the name belongs.

@@ -52,6 +52,10 @@ type Kind struct {
 	// coil of a contactor).
 	Bladed []string
 
+	// Lacks says what a device as set still has to say, or says amiss, "" for
+	// nothing: "needs its size, as 14AWG"; nil: nothing ever.
+	Lacks func(d *Device) string
+
 	// Assumes lists what is taken for granted when the draft is silent and no
 	// default of a figure says it.
 	Assumes func(d *Device) []Assumption
@@ -154,6 +158,7 @@ type Lines struct {
 	Roles    []Role    // TerminalLines
 	Settings []Setting // other shapes
 	Landing  Landing   // of the terminals that lines make
+	Needed   string    // why a device without any joined terminal is unfinished, after its name; "" if it is not
 }
 
 // Role is what a terminal of a module is for.
