@@ -19,6 +19,7 @@ var halfMistakes = []mistake{
 	{"half list", "switch S9 at dash closed when run,", []answer{{1, 34, "draft-syntax", "a name is expected after this comma"}}},
 	{"half draws", "motor M9 at bay draws", []answer{{1, 17, "draft-missing", "draws of motor M9 needs a current, such as 15A"}}},
 	{"half module", "module A9 at dash\n  BAT", []answer{{2, 3, "draft-missing", "terminal A9.BAT needs its role, as feed or ground"}}},
+	{"half key", "keyswitch S9 at dash\n  run", []answer{{1, 11, "draft-missing", "S9 joins nothing: say below it what each position joins, as: run B ACC"}}},
 	{"half bus", "box A9 at dash\n  bus", []answer{{2, 3, "draft-missing", "a bus needs a name"}}},
 	{"half leg", "leg bay", []answer{{1, 1, "draft-missing", "a leg needs the two places it runs between: leg bay dash 35in"}}},
 	{"half strap", "strap 9 E1", []answer{{1, 9, "draft-missing", "strap 9 needs two ends, it has 1"}}},

@@ -139,6 +139,7 @@ func (b *builder) finish() {
 			t.Shown = fullName(t)
 		}
 	}
+	b.needLines()
 	part.Acquaint(all)
 	b.m.ask()
 	moved := false

@@ -15,7 +15,7 @@ var _ = define(Kind{
 		{Name: "IGN", Aliases: []string{"IGN1", "15", "15/54"}, Doc: "ignition", Quiet: true},
 		{Name: "ST", Aliases: []string{"START", "50"}, Doc: "start", Quiet: true},
 	},
-	Lines: &Lines{Shape: PositionLines, Landing: Cavity, Settings: []Setting{
+	Lines: &Lines{Shape: PositionLines, Landing: Cavity, Needed: "joins nothing: say below it what each position joins, as: run B ACC IGN", Settings: []Setting{
 		named("lasts", "how long the key stays between two contacts", seconds("time", "duration", 10)),
 	}},
 	// A key switch has the terminals that its lines name; the usual ones stand
