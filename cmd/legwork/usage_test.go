@@ -42,6 +42,13 @@ func TestUsage(t *testing.T) {
 		{"list small.draft cut --format xml", `must be one of`},
 		{"draw small.draft layout", `must be one of "schematic"`},
 		{"draw small.draft schematic --sheet 99", "there is no sheet 99 of"},
+		{"export small.draft", `expected "<kind>"`},
+		{"export small.draft netlist", `must be one of "spice"`},
+		{"export small.draft spice", "name a step with --step, or a folder"},
+		{"export small.draft spice --step crnk", `there is no step "crnk"; did you mean crank?`},
+		{"export small.draft spice --step crank -o deck/", "don't go together"},
+		{"export small.draft spice --step crank --case warm", "must be one of"},
+		{"export small.draft spice --step crank -o small.draft", "is the draft itself"},
 		{"why small.draft 20", `no such name in the draft: "20"`},
 		{"why small.draft X2.raer.1", "did you mean X2.rear.1?"},
 		{"why small.draft wire 2003", "did you mean 203?"},
@@ -68,7 +75,7 @@ func TestHelp(t *testing.T) {
 		require.Contains(t, got.out, "Exit: 0 nothing at or above the asked severity")
 		require.Empty(t, got.err)
 	}
-	for _, cmd := range []string{"check", "why", "list", "draw", "explain", "tidy"} {
+	for _, cmd := range []string{"check", "why", "list", "draw", "export", "explain", "tidy"} {
 		got := legwork(t, cmd, "--help")
 		require.Equal(t, exitClean, got.code)
 		require.Contains(t, got.out, "Usage: legwork "+cmd)
@@ -153,7 +160,7 @@ func TestReaderGoesAway(t *testing.T) {
 	for _, args := range []string{
 		"check small.draft", "check --format json small.draft", "why small.draft 203", "list small.draft volts",
 		"list small.draft cut --format csv", "list small.draft pins --format json", "draw small.draft schematic",
-		"explain", "explain relay", "tidy small.draft",
+		"explain", "explain relay", "tidy small.draft", "export small.draft spice --step crank", "export small.draft spice --names",
 	} {
 		var e bytes.Buffer
 		code := run(context.Background(), strings.Fields(args), streams{nil, closedPipe(), &e})

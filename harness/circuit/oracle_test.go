@@ -13,11 +13,17 @@ import (
 // exact solves a straight network in rational numbers, from the same float64
 // resistances and e.m.f.s, by elimination of the ordinary nodal matrix, and
 // shares no code with the package. Nodes that float get nil.
-func exact(n *Net) []*big.Rat {
+func exact(n *Net) []*big.Rat { return exactPushed(n, nil) }
+
+// exactPushed is exact with currents pushed into nodes besides.
+func exactPushed(n *Net, push map[Node]*big.Rat) []*big.Rat {
 	rows := make([]map[int]*big.Rat, n.nodes) // rows[i][j], diagonal included; row 0 unused
 	rhs := make([]*big.Rat, n.nodes)
 	for i := range rows {
 		rows[i], rhs[i] = map[int]*big.Rat{}, new(big.Rat)
+	}
+	for node, amps := range push {
+		rhs[node].Add(rhs[node], amps)
 	}
 	for b, l := range n.laws {
 		g := new(big.Rat).Inv(new(big.Rat).SetFloat64(max(l.Ohm, MinOhm)))

@@ -8,7 +8,7 @@ with its solver.
 **Exact arithmetic.** Networks of up to 200 nodes, with conductances of a ratio up to 1e10, are solved in rational numbers (` + "`harness/circuit`" + `: oracle tests).
 While all sources stand on the reference every voltage is within 1e-12 of the exact one, however small; elsewhere within 1e-10 V.
 
-**A circuit simulator**, ngspice, judges the modeling. Twenty small drafts have a deck written by hand, from the laws and by hand's arithmetic, before any code
+**A circuit simulator**, ngspice, judges the modeling. Twenty-one small drafts have a deck written by hand, from the laws and by hand's arithmetic, before any code
 wrote decks (` + "`harness/deck/testdata/hand`" + `): every node agrees within 1e-9, and where a tired battery makes the starter click, neither side finds a state at rest.
 Then legwork writes decks itself, from the model and not from its own network (` + "`legwork export DRAFT spice`" + `), for all shipped drafts in four cases and for ` +
 	`300 generated ones with relays, diodes, controllers, loads of constant power, tired batteries and returns that have lost their ground.
@@ -47,7 +47,7 @@ const accuracyTail = `
 
 - Currents cancel at every node within the larger of 1 uA and 64 units of rounding of the sum of |g v|, by the laws of the decks at the volts found; energy in
   equals energy out within 1e-9 of it in every step of the shipped drafts (` + "`TestEnergyAndCurrents`" + `).
-- Loops of straps, wires of no length and parts that float are exact or named (` + "`TestLoopsAndNothing`" + `).
+- Loops of straps, wires of no length and parts that float are exact or named (` + "`TestLoopsAndNothing`" + ` in ` + "`harness/circuit`" + `, ` + "`21-loop.cir`" + `).
 - A load of constant power collapses where its closed form says, E^2/4R or its cut-off (` + "`TestCollapse`" + ` in ` + "`harness/circuit`" + `).
 - A diode of two straight pieces lies within 60 mV of an exponential junction from 2 % of its rating to all of it, by closed form and in the harnesses above with
   the simulator's own diode (` + "`TestDiodeCorner`, `TestDiodesInHarnesses`" + `). Below that the junction needs less: what a diode lets through by microamperes

@@ -95,7 +95,7 @@ func (b *writer) anchor() {
 		on, _ := b.on(&e)
 		if group := b.joined[e.a]; on && !done[group] {
 			done[group] = true
-			b.printf("RA%d %s 0 1", group, nodeName(e.a))
+			b.printf("* %s floats, with what hangs on it: tied down at one point\nRA%d %s 0 1", nodeName(e.a), group, nodeName(e.a))
 		}
 	}
 }
