@@ -1,9 +1,6 @@
 package size
 
-import (
-	"math"
-	"slices"
-)
+import "slices"
 
 const (
 	// patchChains is how many chains are tried together.
@@ -18,14 +15,30 @@ type patch struct {
 	d      *divider
 	margin float64
 	chains []int
-	sizes  [][]patchSize // by chain: from the thinnest that it may have
-	spare  []float64     // by limit: what the chains tried may take, less what those before have
-	least  [][]float64   // by chain and limit: what it and those after it take at their thickest
-	light  []float64     // by chain: what it and those after it weigh at their thinnest
+	sizes  [][]patchSize              // by chain: from the thinnest that it may have
+	spare  []float64                  // by limit: what the chains tried may take, less what those before have
+	least  [patchChains + 1][]float64 // by chain and limit: what it and those after it take at their thickest
+	light  [patchChains + 1]float64   // by chain: what it and those after it weigh at their thinnest
 	at     []int
 	best   []int
 	grams  float64 // of best
 	tries  int
+	seen   []int
+	room   []float64 // for the lists of volts of one patch
+	picks  []patchSize
+}
+
+// usualLimits is for how many limits a patch has room from the start.
+const usualLimits = 8
+
+// list gives an empty list of volts with some room.
+func (p *patch) list() []float64 {
+	if cap(p.room)-len(p.room) < usualLimits {
+		p.room = make([]float64, 0, 1024)
+	}
+	n := len(p.room)
+	p.room = p.room[:n+usualLimits]
+	return p.room[n : n : n+usualLimits]
 }
 
 // patchSize is one size of a chain: its copper, and what it takes of each limit.
@@ -46,16 +59,16 @@ func (p *patch) around(c int) (ok bool) {
 	if !p.pays() || !p.mayThin() {
 		return false
 	}
-	p.sizes, p.least, p.light = p.sizes[:0], p.least[:0], p.light[:0]
+	p.sizes, p.room, p.picks = p.sizes[:0], p.room[:0], p.picks[:0]
 	p.at, p.best, p.grams = p.at[:0], p.best[:0], 0
 	for _, c := range p.chains {
 		ch := &d.chains[c]
 		low := min(ch.low(), ch.rung)
-		var list []patchSize
+		from := len(p.picks)
 		for rung := low; rung <= max(ch.top, ch.rung); rung++ {
-			list = append(list, patchSize{grams: ch.grams(rung)})
+			p.picks = append(p.picks, patchSize{ch.grams(rung), p.list()})
 		}
-		p.sizes, p.at, p.best = append(p.sizes, list), append(p.at, 0), append(p.best, ch.rung-low)
+		p.sizes, p.at, p.best = append(p.sizes, p.picks[from:]), append(p.at, 0), append(p.best, ch.rung-low)
 		p.grams += ch.grams(ch.rung)
 	}
 	p.limits()
@@ -63,69 +76,25 @@ func (p *patch) around(c int) (ok bool) {
 	return p.grams > p.light[0]
 }
 
-// low is the thinnest size that a chain may have.
-func (ch *chain) low() int { return max(ch.floor, ch.least, ch.pays) }
-
-// pays reports whether all that the chains can lose outweighs the least that
-// one of them gains.
-func (p *patch) pays() bool {
-	saved, least := 0.0, math.Inf(1)
-	for _, c := range p.chains {
-		ch := &p.d.chains[c]
-		now := ch.grams(ch.rung)
-		saved += now - ch.grams(min(ch.low(), ch.rung))
-		if ch.rung < ch.top {
-			least = min(least, ch.grams(ch.rung+1)-now)
-		}
-	}
-	return saved > least
-}
-
-// mayThin reports whether the first chain can be a size thinner with all the
-// others at their thickest. What is lighter has one that is thinner, and a
-// patch about each one is tried.
-func (p *patch) mayThin() bool {
-	d, c := p.d, p.chains[0]
-	if d.chains[c].rung <= d.chains[c].low() {
-		return false
-	}
-	for _, i := range d.onPath[c] {
-		l := d.losses[i]
-		over := l.dropV - d.saved(c, l, -1) - l.limitV*(1-min(p.margin, 0))
-		for _, o := range p.chains[1:] {
-			if over <= 0 {
-				break
-			}
-			if ch := &d.chains[o]; ch.rung < ch.top {
-				over -= d.saved(o, l, ch.top-ch.rung)
-			}
-		}
-		if over > 0 {
-			return false
-		}
-	}
-	return true
-}
-
 // limits finds what each loss on the chains leaves them. Steps in which a load
 // draws the same on the same way make one limit.
 func (p *patch) limits() {
 	p.spare = p.spare[:0]
-	var seen []int
+	p.seen = p.seen[:0]
 	for _, c := range p.chains {
-		seen = append(seen, p.d.onPath[c]...)
+		p.seen = append(p.seen, p.d.onPath[c]...)
 	}
-	slices.Sort(seen)
-	for _, i := range slices.Compact(seen) {
+	slices.Sort(p.seen)
+	for _, i := range slices.Compact(p.seen) {
 		l := p.d.losses[i]
 		now := 0.0
-		takes := make([]float64, len(p.chains))
+		var takes [patchChains]float64
 		for k := range p.chains {
 			takes[k] = p.takes(l, k, p.best[k])
 			now += takes[k]
 		}
 		spare := max(now, l.limitV*(1-p.margin)-l.dropV+now)
-		if same := p.known(takes); same >= 0 {
+		if same := p.known(takes[:len(p.chains)]); same >= 0 {
 			p.spare[same] = min(p.spare[same], spare)
 			continue
 		}
@@ -167,13 +136,14 @@ func (p *patch) known(takes []float64) int {
 // bound adds up what the chains take and weigh at the least.
 func (p *patch) bound() {
 	n := len(p.chains)
-	p.least, p.light = make([][]float64, n+1), make([]float64, n+1)
-	p.least[n] = make([]float64, len(p.spare))
+	for k := range p.least {
+		p.least[k] = append(p.least[k][:0], make([]float64, len(p.spare))...)
+	}
+	p.light[n] = 0
 	for k := n - 1; k >= 0; k-- {
 		list := p.sizes[k]
-		p.least[k] = slices.Clone(p.least[k+1])
 		for i, volts := range list[len(list)-1].takes {
-			p.least[k][i] += volts
+			p.least[k][i] = p.least[k+1][i] + volts
 		}
 		p.light[k] = p.light[k+1] + list[0].grams
 	}

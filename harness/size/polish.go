@@ -3,6 +3,7 @@ package size
 import (
 	"cmp"
 	"context"
+	"math"
 	"slices"
 )
 
@@ -133,4 +134,48 @@ func (d *divider) sharing(c int, list []int) []int {
 	}
 	slices.SortFunc(list[from:], func(a, b int) int { return cmp.Or(shared[b]-shared[a], a-b) })
 	return list
+}
+
+// low is the thinnest size that a chain may have.
+func (ch *chain) low() int { return max(ch.floor, ch.least, ch.pays) }
+
+// pays reports whether all that the chains can lose outweighs the least that
+// one of them gains.
+func (p *patch) pays() bool {
+	saved, least := 0.0, math.Inf(1)
+	for _, c := range p.chains {
+		ch := &p.d.chains[c]
+		now := ch.grams(ch.rung)
+		saved += now - ch.grams(min(ch.low(), ch.rung))
+		if ch.rung < ch.top {
+			least = min(least, ch.grams(ch.rung+1)-now)
+		}
+	}
+	return saved > least
+}
+
+// mayThin reports whether the first chain can be a size thinner with all the
+// others at their thickest. What is lighter has one that is thinner, and a
+// patch about each one is tried.
+func (p *patch) mayThin() bool {
+	d, c := p.d, p.chains[0]
+	if d.chains[c].rung <= d.chains[c].low() {
+		return false
+	}
+	for _, i := range d.onPath[c] {
+		l := d.losses[i]
+		over := l.dropV - d.saved(c, l, -1) - l.limitV*(1-min(p.margin, 0))
+		for _, o := range p.chains[1:] {
+			if over <= 0 {
+				break
+			}
+			if ch := &d.chains[o]; ch.rung < ch.top {
+				over -= d.saved(o, l, ch.top-ch.rung)
+			}
+		}
+		if over > 0 {
+			return false
+		}
+	}
+	return true
 }
