@@ -135,7 +135,7 @@ func (d *Decks) timed(step, r int, before bool) bool {
 	case slices.Contains(s.Chatter, r), len(st.watch) == 0, s.Relay[r].Lost:
 		return true
 	case st.Kind == part.AliveState:
-		return before && st.HoldsS >= away(s.Step)
+		return (before || s.Relay[r].On) && st.HoldsS >= away(s.Step)
 	case before:
 		return st.release() > lasting(s.Step)
 	}

@@ -60,6 +60,7 @@ The simulator's time has the start of a process in it and the reading of text; [
 
 ## Also kept by tests
 
+- One live deck a step, as the command writes it, ends with the contacts that legwork found, in every step of the shipped drafts (` + "`TestLiveDecksAsExported`" + `).
 - Currents cancel at every node within the larger of 1 uA and 64 units of rounding of the sum of |g v|, by the laws of the decks at the volts found; energy in
   equals energy out within 1e-9 of it in every step of the shipped drafts (` + "`TestEnergyAndCurrents`" + `).
 - Loops of straps, wires of no length and parts that float are exact or named (` + "`TestLoopsAndNothing`" + ` in ` + "`harness/circuit`" + `, ` + "`21-loop.cir`" + `).
