@@ -73,6 +73,7 @@ func dropOverLimit(p *Pass) {
 			Detail: dropDetail(p, worst),
 			Values: []diag.Value{{Name: "drop", Got: worst.DropV, Limit: worst.LimitV, Unit: "V", Bound: diag.AtMost}},
 		}
+		f.Related = losses(p, worst)
 		if worst.DropV <= worst.LimitV {
 			f.Severity = diag.Note
 			f.Msg = dropMessage(p.Model, worst, worst.UsualV, " with usual contacts")

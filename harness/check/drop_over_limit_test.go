@@ -111,7 +111,8 @@ wire 5  J1    P3.1  18AWG  1ft
 	require.Len(t, found, 1)
 	require.Contains(t, found[0].Msg, "P2 loses")
 	require.Contains(t, found[0].Detail, "Wire 2, 18 AWG, takes the most of it")
-	require.Len(t, found[0].Related, 2)
-	require.Contains(t, found[0].Related[0].Msg, "P1 loses")
-	require.Contains(t, found[0].Related[1].Msg, "P3 loses")
+	require.Len(t, found[0].Related, 3)
+	require.Contains(t, found[0].Related[0].Msg, "wire 2, 18 AWG, takes")
+	require.Contains(t, found[0].Related[1].Msg, "P1 loses")
+	require.Contains(t, found[0].Related[2].Msg, "P3 loses")
 }

@@ -66,12 +66,26 @@ func engineNotBonded(p *Pass) {
 				At:      metal.At,
 				Msg:     fmt.Sprintf("%s carries %s but no conductor joins it to the battery", metal.Name, d.Name),
 				Detail:  "Add a strap or a ground cable as heavy as the starter cable, from a stud on it to the battery or to bonded metal.",
-				Related: []diag.Related{{At: d.At, Msg: d.Name + " returns through it"}},
+				Related: append([]diag.Related{{At: d.At, Msg: d.Name + " returns through it"}}, p.posts()...),
 			})
 			continue
 		}
 		p.thinBonds(metal, d, told)
 	}
+}
+
+// posts names the negative posts of the batteries and the wires on them: where
+// a bond has to lead.
+func (p *Pass) posts() (list []diag.Related) {
+	for _, d := range p.Model.Devices {
+		for _, s := range d.Supplies() {
+			if s.Battery {
+				list = append(list, diag.Related{At: d.At, Msg: shown(d, s.Minus) + " is where it has to lead"})
+				list = append(list, feedingWires(d, s.Minus)...)
+			}
+		}
+	}
+	return list
 }
 
 // heavyReturn gives the metal through which a starter or a machine that

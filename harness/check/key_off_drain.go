@@ -150,6 +150,9 @@ func (p *Pass) reportDrain(s *solve.State, x drain, loads []share) {
 		names = append(names, text)
 		f.Related = append(f.Related, diag.Related{At: l.draw.At, Msg: text})
 	}
+	for _, l := range loads[:min(len(loads), mostNamed)] {
+		f.Related = append(f.Related, p.cameBy(s, l.device, l.draw.Plus, l.amps)...)
+	}
 	f.Detail = "It goes to " + strings.Join(names[:min(len(names), mostNamed)], ", ") + ". " + f.Detail
 	p.Report(f)
 }

@@ -47,7 +47,7 @@ func loadWithoutFeed(p *Pass) {
 			At:      l.at,
 			Msg:     fmt.Sprintf("no battery and no alternator reaches %s", shown(l.device, l.plus)),
 			Detail:  landing(t),
-			Related: feedingWires(l.device, l.plus),
+			Related: append(feedingWires(l.device, l.plus), p.deadEnds(l.device, l.plus, p.graph().back)...),
 		})
 	}
 }

@@ -60,7 +60,7 @@ func loadWithoutReturn(p *Pass) {
 func (p *Pass) reportNoReturn(l lay, t *model.Terminal) {
 	f := diag.Finding{
 		At: l.at, Msg: fmt.Sprintf("%s has no way back to the battery", shown(l.device, l.minus)),
-		Detail: landing(t), Related: feedingWires(l.device, l.minus),
+		Detail: landing(t), Related: append(feedingWires(l.device, l.minus), p.deadEnds(l.device, l.minus, p.graph().on)...),
 	}
 	if metal := t.Metal; metal != nil {
 		f.Msg = fmt.Sprintf("%s returns to %s, which nothing joins to the battery", l.device.Name, metal.Name)

@@ -1,9 +1,12 @@
 package check
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
+	"legwork/harness/diag"
 	"legwork/harness/quantity"
 	"legwork/harness/size"
 )
@@ -68,6 +71,20 @@ func greatest(path size.Path) (most lossPart, wires float64) {
 		}
 	}
 	return most, wires
+}
+
+// losses names the wires that take a tenth of a loss or more, the worst first:
+// what may have become thinner or longer than it was meant.
+func losses(p *Pass, path size.Path) (list []diag.Related) {
+	shares := slices.Clone(path.Shares)
+	slices.SortStableFunc(shares, func(a, b size.Share) int { return cmp.Compare(b.Volts+b.JointV, a.Volts+a.JointV) })
+	for _, x := range shares {
+		if volts := x.Volts + x.JointV; x.Wire != nil && volts >= path.DropV/10 {
+			name := lossPart{Share: x}.name(p)
+			list = append(list, diag.Related{At: x.Wire.At, Msg: fmt.Sprintf("%s takes %s", strings.ToLower(name[:1])+name[1:], quantity.Text(volts, quantity.Voltage))})
+		}
+	}
+	return list
 }
 
 // Unmet says why no size of the wires left open brings a path within its

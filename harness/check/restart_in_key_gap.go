@@ -80,11 +80,30 @@ func restartInKeyGap(p *Pass) {
 				At: r.Device.At,
 				Msg: fmt.Sprintf("%s restarts in the key gap: it is without a feed for %s and bridges %s", r.Device.Name,
 					quantity.Text(s.Step.LastS, quantity.Time), bridges),
-				Detail: "Take its feed from a contact that the gap keeps closed, or state how long it bridges a loss (holds).",
-				Values: []diag.Value{{Name: "bridges", Got: 1000 * r.HoldsS, Limit: 1000 * s.Step.LastS, Unit: "ms", Bound: diag.AtLeast}},
+				Detail:  "Take its feed from a contact that the gap keeps closed, or state how long it bridges a loss (holds).",
+				Values:  []diag.Value{{Name: "bridges", Got: 1000 * r.HoldsS, Limit: 1000 * s.Step.LastS, Unit: "ms", Bound: diag.AtLeast}},
+				Related: p.keys(s.Step),
 			})
 		}
 	}
+}
+
+// keys names the keys of the draft, with the line that says what each joins in
+// a step.
+func (p *Pass) keys(s *model.Step) (list []diag.Related) {
+	for _, d := range p.Model.Devices {
+		if !slices.ContainsFunc(d.Switches(), func(c part.Contact) bool { return c.By == "key" }) {
+			continue
+		}
+		at := d.At
+		for _, l := range d.Lines {
+			if l.Name == s.Key {
+				at = l.At
+			}
+		}
+		list = append(list, diag.Related{At: at, Msg: d.Name + " joins this then"})
+	}
+	return list
 }
 
 // worksWhileTurning reports whether a device has to be fed, or has an output

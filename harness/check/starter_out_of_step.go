@@ -94,6 +94,6 @@ func (p *Pass) reportIn(d *model.Device, w part.Draw, in []*solve.State) {
 			quantity.Text(volts, quantity.Voltage)),
 		Detail:  "Take its wire to the contact that is closed while the engine is started, and then alone.",
 		Values:  []diag.Value{{Name: "volts in " + s.Step.Name, Got: volts, Limit: deadBelowV, Unit: "V", Bound: diag.AtMost}},
-		Related: feedingWires(d, w.Plus),
+		Related: p.cameBy(s, d, w.Plus, w.Amps),
 	})
 }
