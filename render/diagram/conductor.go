@@ -27,13 +27,11 @@ func (c *canvas) wireNode(w *model.Wire, p []float64, cutHalo [2]float64) *scene
 		g.Data = append(g.Data, scene.Attr{Name: "size", Value: s.name})
 	}
 	g.Data = append(g.Data, scene.Attr{Name: "color", Value: colorText(w.Color)})
-	dash, paint := wireDash(w), paintOf(w.Color.Base)
-	if w.Drain {
-		paint = paintOf("") // bare metal
-	}
+	dash := wireDash(w)
+	paint, tracer := paintsOf(w)
 	g.Add(scene.Line("hit", p...), scene.Line("halo h"+n, haloOf(p, cutHalo)...), scene.Line("case k"+n+dash, p...), scene.Line("ins w"+n+" c"+paint+dash, p...))
-	if w.Color.Tracer != "" && !w.Drain {
-		g.Add(scene.Line("tr r"+n+" c"+paintOf(w.Color.Tracer)+dash, p...))
+	if tracer != "" {
+		g.Add(scene.Line("tr r"+n+" c"+tracer+dash, p...))
 	}
 	return g
 }
@@ -49,6 +47,22 @@ func haloOf(p []float64, cut [2]float64) []float64 {
 		h[k+1] += math.Copysign(cut[1], p[k-1]-p[k+1])
 	}
 	return h
+}
+
+// paintsOf gives the paint classes of insulation and tracer; a tracer of ""
+// is none. A drain is bare metal.
+func paintsOf(w *model.Wire) (paint, tracer string) {
+	switch c := w.Color; {
+	case w.Drain:
+		return paintOf(""), ""
+	case c.Base == "GNYE":
+		return "GN", "YE"
+	case c.Tracer == "GNYE":
+		return paintOf(c.Base), "GN"
+	case c.Tracer != "":
+		return paintOf(c.Base), paintOf(c.Tracer)
+	}
+	return paintOf(w.Color.Base), ""
 }
 
 // paintOf gives the paint class of a color letter; what has none is drawn gray.

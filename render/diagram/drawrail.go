@@ -115,15 +115,21 @@ func (c *canvas) tagOf(j *joint, y float64) {
 
 // railWords says above the rail what it is: at the first free place.
 func (c *canvas) railWords(j *joint, y, x2 float64) {
-	text := j.name + ": " + j.about
-	short := j.name
 	var ch []choice
-	for _, t := range []string{text, short} {
+	for _, t := range []string{j.words() + ": " + j.about, j.words(), j.name} {
 		for x := drawLeft + 1.2; x < max(x2-10, drawLeft+2); x += 2.5 {
-			ch = append(ch, choice{lines: []line{faint(t)}, x: x, y: y - 1.35, at: scene.Start})
+			ch = append(ch, choice{lines: []line{faint(t)}, x: x, y: y - 1.6, at: scene.Start})
 		}
 	}
 	c.jobs = append(c.jobs, job{rank: 30, class: "about", choices: ch})
+}
+
+// words gives the name of a joint with the label that the draft gives it.
+func (j *joint) words() string {
+	if j.self && j.dev != nil && j.dev.Label != "" && j.name == j.dev.Name {
+		return j.name + " " + j.dev.Label
+	}
+	return j.name
 }
 
 // drawSegments draws the bars of local joints.

@@ -18,11 +18,10 @@ func (c *canvas) drawFrame() {
 	const band = 5.0
 	c.frame.Add(scene.Frame("l70", x1, y1, x2, y2), scene.Frame("l18", x1-band, y1-band, x2+band, y2+band))
 	mx, my := (x1+x2)/2, (y1+y2)/2
-	foot := y2 - band
-	if mx > x2-blockW {
-		foot = y2 // the title block stands there
-	}
-	c.frame.Add(scene.Line("l70", mx, y1-band, mx, y1+band), scene.Line("l70", mx, y2+band, mx, foot),
+	c.takeLine(x2-band, my, x2, my, 0.7)
+	c.takeLine(x1, my, x1+band, my, 0.7)
+	// The lower mark ends at the frame: legend and title block stand there.
+	c.frame.Add(scene.Line("l70", mx, y1-band, mx, y1+band), scene.Line("l70", mx, y2+band, mx, y2),
 		scene.Line("l70", x1-band, my, x1+band, my), scene.Line("l70", x2+band, my, x2-band, my))
 	edges := zones(x1, x2)
 	for i := range len(edges) - 1 {

@@ -77,7 +77,10 @@ func (c *canvas) drawRailList() {
 	}
 	for n, j := range used {
 		tag := fitted(strong(j.tag), 12)
-		about := fitted(small(j.name+", "+j.about), indexX-railsX-wide-3)
+		about := fitted(small(j.name+", "+j.about), indexX-railsX-wide-3.5)
+		if l := small(j.words() + ", " + j.about); l.width() <= indexX-railsX-wide-3.5 {
+			about = l // when it is live tells more than the label
+		}
 		yy := y + 0.1 + indexRow*float64(n+1)
 		c.legend.Add(scene.Words(tag.class(), railsX, yy, scene.Start, tag.text), scene.Words(about.class(), railsX+wide+1.5, yy, scene.Start, about.text))
 	}

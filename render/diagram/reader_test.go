@@ -68,6 +68,7 @@ type sheetMarks struct {
 	xrefs       []xrefMark
 	borders     []lineMark // of sections
 	rings       []lineMark // around the cores of cables
+	centers     []lineMark // centering marks
 	width, high float64
 }
 
@@ -180,6 +181,9 @@ func (s *sheetMarks) readShape(e *element, c around, look func(string) scene.Sty
 		}
 		if c.group == "section" && e.get("x1") == e.get("x2") {
 			s.borders = append(s.borders, readLine(e))
+		}
+		if c.layer == "frame" && e.get("class") == "l70" {
+			s.centers = append(s.centers, readLine(e))
 		}
 		if c.group == "cable" {
 			s.rings = append(s.rings, readLine(e))

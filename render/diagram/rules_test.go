@@ -217,6 +217,12 @@ func (r *report) checkTexts(s *sheetMarks) {
 				r.add("text", "%q lies over the border of a section", t.text)
 			}
 		}
+		for _, l := range s.centers {
+			l.width = 0.7
+			if t.box.Overlap(l.box()) > 0.05 {
+				r.add("text", "%q lies over a centering mark", t.text)
+			}
+		}
 		for _, l := range s.rings {
 			l.width = 0.25
 			if t.box.Overlap(l.box()) > 0.05 {

@@ -27,14 +27,16 @@ const (
 	white = "#ffffff"
 )
 
-// colorNames gives the paint of each IEC 60757 color letter. The shades are
-// our own; letters at each wire say the same.
+// colorPaint gives the paint of each color letter that a draft may use: those
+// of IEC 60757, and TN, tan, that shops write. The shades are our own; letters
+// at each wire say the same. GNYE is drawn as green with yellow.
 var colorPaint = map[string]string{
 	"BK": "#1b1b1b", "BN": "#7a4a24", "RD": "#d7261e", "OG": "#f5821f", "YE": "#f6cf1b", "GN": "#1f9a4c", "BU": "#1d5fc4",
 	"VT": "#7b3fb0", "GY": "#8f989f", "WH": "#ffffff", "PK": "#f39ab5", "TQ": "#27b3b3",
+	"TN": "#cda873", "GD": "#b08d1e", "SR": "#c3c9ce",
 }
 
-var colorOrder = []string{"BK", "BN", "RD", "OG", "YE", "GN", "BU", "VT", "GY", "WH", "PK", "TQ"}
+var colorOrder = []string{"BK", "BN", "RD", "OG", "YE", "GN", "BU", "VT", "GY", "WH", "PK", "TQ", "TN", "GD", "SR"}
 
 // strokes are the widths of insulation by cross-section: common practice of
 // drawing thick cables thick, the steps are our own.
