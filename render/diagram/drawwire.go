@@ -122,7 +122,7 @@ func (c *canvas) drawStrand(s *strand) {
 	lines := c.p.label(s.run.w)
 	choices := beside(lines, x, (width+casing)/2, from, to)
 	if len(lines) == 2 {
-		one := []line{{text: lines[0].text + "  " + lines[1].text, size: sizeSmall}}
+		one := []line{{text: lines[0].text + " · " + lines[1].text, size: sizeSmall}}
 		choices = append(choices, beside(one, x, (width+casing)/2, from, to)...)
 	}
 	c.jobs = append(c.jobs, job{rank: 5 + int(min((to-from)/10, 9)), class: "wl", data: []scene.Attr{{Name: "wire", Value: s.run.w.Number}}, choices: choices})
