@@ -38,19 +38,19 @@ func banks(m *model.Model) []bank {
 // battery's negative one, down to the negative post that is no other's
 // positive one.
 func rows(m *model.Model, list []bank) []bank {
-	nets := m.Nets()
+	at := fusedNets(m)
 	above := map[int]int{} // by net of a positive post: the battery under it
 	low := map[int]bool{}
 	for i, b := range slices.Backward(list) {
-		above[nets.Of[b.plus.ID]], low[nets.Of[b.minus.ID]] = i, true
+		above[at(b.plus)], low[at(b.minus)] = i, true
 	}
 	var out []bank
 	for _, b := range list {
-		if low[nets.Of[b.plus.ID]] {
+		if low[at(b.plus)] {
 			continue
 		}
 		for range list { // no further than there are batteries, should they stand in a ring
-			under, ok := above[nets.Of[b.minus.ID]]
+			under, ok := above[at(b.minus)]
 			if !ok {
 				break
 			}
@@ -59,6 +59,21 @@ func rows(m *model.Model, list []bank) []bank {
 		out = append(out, b)
 	}
 	return out
+}
+
+// fusedNets tells which terminals lie on one net, with those that a fuse joins
+// taken as one: the link of a row may have a fuse.
+func fusedNets(m *model.Model) func(t *model.Terminal) int {
+	nets := m.Nets()
+	u := newUnion(len(nets.Members))
+	for _, d := range m.Devices {
+		for _, f := range d.Protects() {
+			if a, b := d.Terminal(f.In), d.Terminal(f.Out); a != nil && b != nil {
+				u.join(nets.Of[a.ID], nets.Of[b.ID])
+			}
+		}
+	}
+	return func(t *model.Terminal) int { return u.find(nets.Of[t.ID]) }
 }
 
 // sameVolts is how far two ways may differ by the order of solving alone.

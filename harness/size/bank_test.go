@@ -76,22 +76,27 @@ func TestEachBankJudgesItsLoads(t *testing.T) {
 }
 
 // Two batteries of 12 V in series are one bank of 24 V, and the lamp above
-// both loses what its own wires take; whichever stands first.
+// both loses what its own wires take; whichever stands first, and also where a
+// fuse lies in their link: it takes its part then.
 func TestRowIsOneBank(t *testing.T) {
 	const rest = `
 fuse F1 10A from G2 6in
 lamp P1 70W 27V grounds-to frame
-wire 1 G1.+ G2.- 35mm2 6in
 wire 2 G2.+ F1.1 6in
 wire 3 F1.2 P1.1 20AWG 12ft
 `
 	const low, high = "battery G1 12V cca 750A grounds-to frame\n", "battery G2 12V cca 750A\n"
-	for _, pair := range []string{low + high, high + low} {
-		_, s := chosen(t, "draft 1\nharness \"Row\" system 24V\n"+pair+rest)
-		require.NotEmpty(t, s.Drops())
-		for _, p := range s.Drops() {
-			require.Equal(t, "3 2", numbersOf(p))
-			require.InDelta(t, 0.32, p.DropV, 0.12, "12 ft of 20 AWG, 33.3 mohm/m, and a fuse at about 2.5 A")
+	for _, link := range []string{
+		"wire 1 G1.+ G2.- 35mm2 6in",
+		"fuse F2 30A from G1 6in\nwire 1 G1.+ F2.1 35mm2 6in\nwire 4 F2.2 G2.- 35mm2 6in",
+	} {
+		for _, pair := range []string{low + high, high + low} {
+			_, s := chosen(t, "draft 1\nharness \"Row\" system 24V\n"+pair+link+rest)
+			require.NotEmpty(t, s.Drops())
+			for _, p := range s.Drops() {
+				require.Equal(t, "3 2", numbersOf(p))
+				require.InDelta(t, 0.32, p.DropV, 0.12, "12 ft of 20 AWG, 33.3 mohm/m, and a fuse at about 2.5 A")
+			}
 		}
 	}
 }

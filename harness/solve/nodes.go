@@ -95,7 +95,7 @@ func (l *layout) number(u union, terminals, metals int) {
 // battery, and of the lowest one where batteries stand in series.
 func reference(m *model.Model) *model.Terminal {
 	var batteries, others []*model.Terminal
-	nets := m.Nets()
+	at := fusedNets(m)
 	stacked := map[int]bool{} // nets that hold a battery's positive post
 	for _, d := range m.Devices {
 		for _, s := range d.Supplies() {
@@ -109,12 +109,12 @@ func reference(m *model.Model) *model.Terminal {
 			}
 			batteries = append(batteries, minus)
 			if plus != nil {
-				stacked[nets.Of[plus.ID]] = true
+				stacked[at(plus)] = true
 			}
 		}
 	}
 	for _, t := range batteries {
-		if !stacked[nets.Of[t.ID]] {
+		if !stacked[at(t)] {
 			return t
 		}
 	}
@@ -122,6 +122,21 @@ func reference(m *model.Model) *model.Terminal {
 		return list[0]
 	}
 	return nil
+}
+
+// fusedNets tells which terminals lie on one net, with those that a fuse joins
+// taken as one: the link of batteries in series may have a fuse.
+func fusedNets(m *model.Model) func(t *model.Terminal) int {
+	nets := m.Nets()
+	u := newUnion(len(nets.Members))
+	for _, d := range m.Devices {
+		for _, f := range d.Protects() {
+			if a, b := d.Terminal(f.In), d.Terminal(f.Out); a != nil && b != nil {
+				u.join(nets.Of[a.ID], nets.Of[b.ID])
+			}
+		}
+	}
+	return func(t *model.Terminal) int { return u.find(nets.Of[t.ID]) }
 }
 
 // union is a disjoint-set forest over 0..n-1; the root of a set is its least member.
