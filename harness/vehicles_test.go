@@ -30,6 +30,7 @@ var vehicles = []struct {
 	{"lake-workboat", []string{"winch"}, 50, 0},
 	{"utility-trailer", nil, 60, 8},
 	{"track-car", nil, 80, 8},
+	{"camper-leisure", nil, 55, 8},
 }
 
 // loaded reads a draft of testdata with what it includes, checks it, and gives

@@ -19,6 +19,7 @@ func TestPapersOfTheVehicles(t *testing.T) {
 		{"forestry-carrier"}, {"forestry-carrier", "--with", "lights", "--with", "crane"}, {"forestry-carrier-faults"},
 		{"lake-workboat"}, {"lake-workboat", "--with", "winch"}, {"lake-workboat-faults"},
 		{"utility-trailer"}, {"utility-trailer-faults"}, {"track-car"}, {"track-car-faults"},
+		{"camper-leisure"}, {"camper-leisure-faults"},
 	} {
 		t.Run(strings.Join(args, " "), func(t *testing.T) {
 			path, with := filepath.Join(root, "testdata", args[0]+".draft"), args[1:]

@@ -48,9 +48,10 @@ func (v Value) completed(systemV float64) Value {
 }
 
 // Acquaint tells every device what it has to know of the others: the
-// resistance of the first battery, or of the whole row where it is one of
-// several in series, and the setpoint of the first machine that charges it.
-// The model calls it once, when all devices are read.
+// resistance of the strongest battery, or of the whole row where it is one of
+// several in series, and the highest setpoint of a machine that charges. With a
+// second battery beside, the starter hangs on the stronger one, as a rule; none
+// of it depends on which stands first in the draft. The model calls it once, when all devices are read.
 func Acquaint(devices []*Device) {
 	var ohm, charge float64
 	for _, d := range devices {
@@ -58,12 +59,13 @@ func Acquaint(devices []*Device) {
 			continue
 		}
 		for _, s := range d.Kind.Supplies(d) {
-			if s.Battery && ohm == 0 && s.RatedV > 0 {
-				ohm = s.Ohm * d.scale() * 12 / s.RatedV // of as many in series as give the system's volts
+			if s.Battery && s.RatedV > 0 {
+				row := s.Ohm * d.scale() * 12 / s.RatedV // of as many in series as give the system's volts
+				if ohm == 0 || row < ohm {
+					ohm = row
+				}
 			}
-			if charge == 0 {
-				charge = s.SetpointV
-			}
+			charge = max(charge, s.SetpointV)
 		}
 	}
 	for _, d := range devices {
