@@ -27,7 +27,27 @@ func (p *plan) puzzle(s *section) *puzzle {
 		}
 		z.studs[studs[j]] = append(z.studs[studs[j]], d.col.track().index)
 	}
+	addDrains(z, s)
 	return z
+}
+
+// addDrains wants the drain of a cable beside one of its cores, so that one
+// ring goes round both.
+func addDrains(z *puzzle, s *section) {
+	for _, d := range s.strands {
+		if !d.run.w.Drain || d.run.w.Cable == nil || d.run.strap {
+			continue
+		}
+		var cores set
+		for _, o := range s.strands {
+			if o.run.w.Cable == d.run.w.Cable && !o.run.w.Drain && !o.run.strap && o.col.track() != d.col.track() {
+				cores = append(cores, o.col.track().index)
+			}
+		}
+		if len(cores) > 0 {
+			z.mates = append(z.mates, [2]set{{d.col.track().index}, cores})
+		}
+	}
 }
 
 func (p *plan) addItems(z *puzzle, s *section) {
