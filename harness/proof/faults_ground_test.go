@@ -24,7 +24,7 @@ var grounds = chapter{"Grounds", []slip{
 var protection = chapter{"Protection", []slip{
 	{what: "A battery wire has no fuse.", rules: "unprotected-wire"},
 	{what: "The fuse sits too far from the battery.", rules: "unprotected-wire"},
-	{what: "A fuse is larger than the thinnest wire behind it can carry.", rules: "fuse-above-wire short-outlasts-wire"},
+	{what: "A fuse is larger than the thinnest wire behind it can carry.", rules: "fuse-above-wire short-outlasts-wire fuses-side-by-side"},
 	{what: "A thin branch is spliced on behind a large fuse.", rules: "fuse-above-wire short-outlasts-wire"},
 	{what: "The load is close to the fuse's rating.", rules: "fuse-heavily-loaded"},
 	{what: "The first rush of a lamp or motor opens the fuse.",
