@@ -10,16 +10,21 @@ import (
 )
 
 // mostOnWay is how much of the way of a current a finding names.
-const mostOnWay = 8
+const mostOnWay = 12
 
 // cameBy names the way by which a terminal gets its current in a state, the
 // nearest first: the wires that carry half of it or more, and the contacts and
-// fuses between them, as far as the source.
+// fuses between them, as far as the source; and how the coils of these contacts
+// get theirs.
 func (p *Pass) cameBy(s *solve.State, d *model.Device, pin string, amps float64) (list []diag.Related) {
 	g := p.graph()
+	type point struct {
+		net  int
+		amps float64
+	}
 	seen := map[int]bool{}
-	for todo := []int{p.netOf(d, pin)}; len(todo) > 0 && len(list) < mostOnWay; todo = todo[1:] {
-		at := todo[0]
+	for todo := []point{{p.netOf(d, pin), amps}}; len(todo) > 0 && len(list) < mostOnWay; todo = todo[1:] {
+		at, amps := todo[0].net, todo[0].amps
 		if at < 0 || seen[at] {
 			continue
 		}
@@ -35,7 +40,12 @@ func (p *Pass) cameBy(s *solve.State, d *model.Device, pin string, amps float64)
 		for _, w := range g.back[at] {
 			if !w.output && p.passesIn(s, w, at) && !seen[w.to] {
 				list = append(list, diag.Related{At: w.device.At, Msg: "it comes by " + w.device.Name})
-				todo = append(todo, w.to)
+				todo = append(todo, point{w.to, amps})
+				for i, coil := range w.device.Draws() {
+					if a := math.Abs(s.DrawA.Of(w.device, i)); coil.Coil && a > 0 {
+						todo = append(todo, point{p.netOf(w.device, coil.Plus), a})
+					}
+				}
 			}
 		}
 	}

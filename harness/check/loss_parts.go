@@ -73,13 +73,13 @@ func greatest(path size.Path) (most lossPart, wires float64) {
 	return most, wires
 }
 
-// losses names the wires that take a tenth of a loss or more, the worst first:
+// losses names the wires that take a twentieth of a loss or more, the worst first:
 // what may have become thinner or longer than it was meant.
 func losses(p *Pass, path size.Path) (list []diag.Related) {
 	shares := slices.Clone(path.Shares)
 	slices.SortStableFunc(shares, func(a, b size.Share) int { return cmp.Compare(b.Volts+b.JointV, a.Volts+a.JointV) })
 	for _, x := range shares {
-		if volts := x.Volts + x.JointV; x.Wire != nil && volts >= path.DropV/10 {
+		if volts := x.Volts + x.JointV; x.Wire != nil && volts >= path.DropV/20 && len(list) < mostOnWay {
 			name := lossPart{Share: x}.name(p)
 			list = append(list, diag.Related{At: x.Wire.At, Msg: fmt.Sprintf("%s takes %s", strings.ToLower(name[:1])+name[1:], quantity.Text(volts, quantity.Voltage))})
 		}
