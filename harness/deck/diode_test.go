@@ -83,14 +83,14 @@ func TestDiodesInHarnesses(t *testing.T) {
 }
 
 // diodesConduct reports whether some diode conducts, and all that do have 2 %
-// of their rating or more.
+// of their rating or more, up to all of it.
 func (n *network) diodesConduct(step int) bool {
 	volts := n.volts(n.hist.States[step])
 	some := false
 	for _, e := range n.decks.parts {
 		if v := volts[e.a] - volts[e.b]; e.law.Kind == circuit.Diode && v > e.law.Volt {
-			if some = true; v < e.law.Volt+leastShare*(gauge.DiodeRatedV-gauge.DiodeV) {
-				return false
+			if some = true; v < e.law.Volt+leastShare*(gauge.DiodeRatedV-gauge.DiodeV) || v > gauge.DiodeRatedV {
+				return false // below what the pieces are for, or above its rating, as in a short
 			}
 		}
 	}
