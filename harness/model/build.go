@@ -57,6 +57,16 @@ type builder struct {
 	buses  []busStmt
 	spares []spareStmt
 
+	room formRoom
+	dev  *reading // whose line is read
+
+	wire  *Wire // whose line is read
+	owner string
+
+	deviceWords map[string]func(*cursor, draft.Item) // of all devices: they go by dev
+	wireWords   map[string]func(*cursor, draft.Item) // of all wires: they go by wire
+	bareOfWires func(draft.Item, string) bool
+
 	watch func(*form) // tests see every form before it is read; nil otherwise
 }
 
@@ -118,6 +128,7 @@ func newBuilder(f *draft.File, setup Setup) *builder {
 		placeSet: newNameSet(), metalSet: newNameSet(), circSet: newNameSet(), numSet: newNameSet(), devSet: newNameSet(),
 		circuit: map[*draft.Stmt]*Circuit{}, placeBy: map[string]*Place{}, metalBy: map[string]*Metal{}, legBy: map[string]*Leg{},
 	}
+	b.deviceWords, b.wireWords, b.bareOfWires = b.wordsOfDevices(), b.wordsOfWires(), b.bareWord
 	b.m.deviceNamed, b.m.wireNumbered = map[string]*Device{}, map[string]*Wire{}
 	return b
 }

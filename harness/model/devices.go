@@ -32,6 +32,8 @@ type reading struct {
 
 func (b *builder) buildDevices() {
 	all := make([]*reading, 0, len(b.devices))
+	b.devSet.grow(len(b.devices))
+	b.m.Devices = slices.Grow(b.m.Devices, len(b.devices))
 	for _, s := range b.devices {
 		if r := b.readDevice(s); r != nil {
 			all = append(all, r)
@@ -82,7 +84,7 @@ func (b *builder) readDevice(s deviceStmt) *reading {
 	r.d.Values = r.form.values
 	r.d.Thread = b.threadOf(r.d)
 	b.takePart(r)
-	r.d.Values = b.orDefault(r.form, r.d.At)
+	r.d.Values = b.asSaid(r.form, r.d.At)
 	if r.form.broken {
 		b.lenient[r.d] = true
 	}
@@ -116,121 +118,6 @@ func (b *builder) looksForgotten(kind *part.Kind, it draft.Item) bool {
 		b.say(missingRule, it.At, "%s needs a name before %s", article(kind.Name), clip(it.Raw))
 	}
 	return figure
-}
-
-// deviceForm is what every device may say besides the settings of its kind.
-func (b *builder) deviceForm(r *reading) *form {
-	d := r.d
-	owner := d.Kind.Name + " " + d.Name
-	f := &form{owner: owner, name: d.Name, settings: d.Kind.Settings, label: &d.Label}
-	f.names = func() []string { return b.freeNames(d) }
-	f.words = map[string]func(*cursor, draft.Item){
-		"marked":   func(c *cursor, w draft.Item) { b.readMarked(r, c, w) },
-		"cavities": func(c *cursor, w draft.Item) { b.readCavities(r, c, w) },
-		"at":       func(c *cursor, w draft.Item) { b.deviceAt(r, c, w) },
-		"in": func(c *cursor, w draft.Item) {
-			if it, ok := b.nameBehind(c, w, owner, "a box"); ok {
-				r.in, r.inSaid = it, true
-			} else {
-				r.form.broken = true
-			}
-		},
-		"on": func(c *cursor, w draft.Item) {
-			if d.On != "" {
-				b.say(duplicateRule, w.At, "%s is said to be bolted on twice", owner)
-			}
-			d.BoltedTo, d.On = b.metalBehind(c, w, owner)
-		},
-		"grounds-to": func(c *cursor, w draft.Item) {
-			if d.Kind.Ground == "" {
-				b.say(wordRule, w.At, "%s can't ground through metal; give it a wire", owner)
-				b.nameBehind(c, w, owner, "a metal")
-				return
-			}
-			if d.Grounded != "" {
-				b.say(duplicateRule, w.At, "%s is said to ground through metal twice", owner)
-			}
-			d.Metal, d.Grounded = b.metalBehind(c, w, owner)
-		},
-		"from":     func(c *cursor, w draft.Item) { b.readFrom(r, c, w) },
-		"option":   b.optionWord(owner, &d.Option),
-		"existing": func(*cursor, draft.Item) { d.Existing = true },
-		"part":     func(c *cursor, w draft.Item) { b.readPart(r, c, w) },
-	}
-	b.finishWords(f.words, owner, &r.finish)
-	return f
-}
-
-// freeNames lists what a free word of a device may name.
-func (b *builder) freeNames(d *Device) []string {
-	names := append(slices.Clone(b.metalSet.order), b.placeSet.order...)
-	for _, t := range d.Kind.Terminals {
-		names = append(append(names, t.Name), t.Aliases...)
-	}
-	return names
-}
-
-func (b *builder) deviceAt(r *reading, c *cursor, w draft.Item) {
-	if r.atSaid {
-		b.say(duplicateRule, w.At, "%s is said to be at two places", r.form.owner)
-	}
-	r.atSaid = true
-	if spot, ok := b.readAt(c, w, r.form.owner); ok {
-		r.d.Spot = spot
-	}
-}
-
-// nameBehind takes the name behind a word such as in or on.
-func (b *builder) nameBehind(c *cursor, w draft.Item, owner, what string) (draft.Item, bool) {
-	if !c.more() || c.peek().IsList() {
-		b.say(missingRule, w.At, "%s: %s needs the name of %s", owner, w.Raw, what)
-		return draft.Item{}, false
-	}
-	return c.take(), true
-}
-
-func (b *builder) metalBehind(c *cursor, w draft.Item, owner string) (*Metal, string) {
-	it, ok := b.nameBehind(c, w, owner, "a metal")
-	if !ok {
-		return nil, ""
-	}
-	m := b.metalNamed(it.Text)
-	if m == nil {
-		b.noName("metal", it.Text, it.At, b.metalSet.order)
-		return b.anyMetal(), it.Text
-	}
-	return m, m.Name
-}
-
-// anyMetal is the first metal: what stands in for one that is not known, so
-// that a device keeps its return; nil if the draft has none.
-func (b *builder) anyMetal() *Metal {
-	if len(b.m.Metals) == 0 {
-		return nil
-	}
-	return b.m.Metals[0]
-}
-
-func (b *builder) readFrom(r *reading, c *cursor, w draft.Item) {
-	it, ok := b.nameBehind(c, w, r.form.owner, "the source it is measured from")
-	if !ok || len(refsOf(it)) == 0 {
-		return
-	}
-	ref := refsOf(it)[0]
-	r.from, r.d.FromAt = &ref, span(w.At, it.At)
-	if !c.isFigure() {
-		b.say(missingRule, w.At, "%s: from needs a length, as from %s 6in", r.form.owner, clip(it.Raw))
-		return
-	}
-	fig := b.takeFigure(c)
-	want := part.Figure{Dim: quantity.Length, Min: 0, Max: 100}
-	switch {
-	case fig.bad:
-	case !fits(want, fig):
-		b.say(unitRule, fig.at, "%s: from %s needs a length, not %s", r.form.owner, clip(it.Raw), clip(fig.Raw))
-	case b.inRange("distance of "+r.d.Name, want, fig):
-		r.d.FromM, r.d.FromAt = fig.Value, span(w.At, fig.at)
-	}
 }
 
 // sayNoPlace reports a device that is nowhere, where the draft has several

@@ -20,7 +20,7 @@ type form struct {
 	expected func() []string                      // what bare takes, for the nearest word
 	names    func() []string                      // names that a free word may be
 	values   []part.Value
-	given    map[*part.Setting]diag.Span
+	given    givens
 	labeled  bool
 	broken   bool // a mistake was reported: what is missing may be behind it
 }
@@ -28,9 +28,11 @@ type form struct {
 // maxOfLine is after how many mistakes the rest of a line is not read.
 const maxOfLine = 10
 
-// read takes all items that are left.
+// read takes all items that are left. The values and places that the form then
+// has stand until the next form is read.
 func (b *builder) read(f *form, c *cursor) {
-	f.given = map[*part.Setting]diag.Span{}
+	f.values, f.given = b.room.values[:0], b.room.given[:0]
+	defer func() { b.room = formRoom{f.values, f.given} }()
 	if b.watch != nil {
 		b.watch(f)
 	}
@@ -185,11 +187,11 @@ func flag(s part.Setting) bool { return len(s.Figures) == 0 && len(s.Words) == 0
 // keep adds a value; a second one of a setting that is given once is
 // reported, and the first stands.
 func (b *builder) keep(f *form, v part.Value) {
-	if first, twice := f.given[v.Setting]; twice && !v.Setting.Repeats {
+	if first, twice := f.given.at(v.Setting); twice && !v.Setting.Repeats {
 		r := b.say(duplicateRule, v.At, "%s has its %s twice", f.owner, v.Setting.Name)
 		r.Related = []diag.Related{{At: first, Msg: "given here first"}}
 		return
 	}
-	f.given[v.Setting] = v.At
+	f.given.set(v.Setting, v.At)
 	f.values = append(f.values, v)
 }

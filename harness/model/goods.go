@@ -145,22 +145,26 @@ func areaOfAWG(n int) float64 {
 // finishWords are the words by which a device, a plug or a half says what its
 // wires are finished with.
 func (b *builder) finishWords(words map[string]func(*cursor, draft.Item), owner string, to *Finish) {
-	words["terminals"] = func(c *cursor, w draft.Item) {
-		for _, r := range b.namesBehind(c, w, owner) {
-			if p := b.terminalBy[r.Text()]; p == nil {
-				b.noName("terminal part", r.Text(), r.At, namesOf(b.terminalBy))
-			} else {
-				to.Terminals = append(to.Terminals, p)
-			}
+	words["terminals"] = func(c *cursor, w draft.Item) { b.readTerminals(owner, to, c, w) }
+	words["seals"] = func(c *cursor, w draft.Item) { b.readSeals(owner, to, c, w) }
+}
+
+func (b *builder) readTerminals(owner string, to *Finish, c *cursor, w draft.Item) {
+	for _, r := range b.namesBehind(c, w, owner) {
+		if p := b.terminalBy[r.Text()]; p == nil {
+			b.noName("terminal part", r.Text(), r.At, namesOf(b.terminalBy))
+		} else {
+			to.Terminals = append(to.Terminals, p)
 		}
 	}
-	words["seals"] = func(c *cursor, w draft.Item) {
-		for _, r := range b.namesBehind(c, w, owner) {
-			if p := b.sealBy[r.Text()]; p == nil {
-				b.noName("seal part", r.Text(), r.At, namesOf(b.sealBy))
-			} else {
-				to.Seals = append(to.Seals, p)
-			}
+}
+
+func (b *builder) readSeals(owner string, to *Finish, c *cursor, w draft.Item) {
+	for _, r := range b.namesBehind(c, w, owner) {
+		if p := b.sealBy[r.Text()]; p == nil {
+			b.noName("seal part", r.Text(), r.At, namesOf(b.sealBy))
+		} else {
+			to.Seals = append(to.Seals, p)
 		}
 	}
 }

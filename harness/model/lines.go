@@ -119,7 +119,7 @@ func (b *builder) readTerminal(r *reading, s *draft.Stmt, names *nameSet) {
 	}
 	f := b.lineForm(r, settings, owner)
 	b.read(f, c)
-	line.Values = b.orDefault(f, s.Head.At)
+	line.Values = b.asSaid(f, s.Head.At)
 	r.d.Lines = append(r.d.Lines, line)
 }
 
@@ -167,7 +167,7 @@ func (b *builder) readHalf(r *reading, s *draft.Stmt, name string, c *cursor) {
 	f := b.lineForm(r, r.d.Kind.Lines.Settings, r.d.Name+"."+name)
 	b.read(f, c)
 	line := part.Line{Name: name, At: s.Items[0].At}
-	line.Values = b.orDefault(f, line.At)
+	line.Values = b.asSaid(f, line.At)
 	r.d.Lines = append(r.d.Lines, line)
 }
 
@@ -181,8 +181,7 @@ type busStmt struct {
 
 func (b *builder) readBus(r *reading, s *draft.Stmt, name string, c *cursor) {
 	line := part.Line{Name: name, At: s.Items[0].At}
-	line.Values = b.orDefault(&form{owner: r.d.Name + "." + name, name: r.d.Name + "." + name,
-		settings: r.d.Kind.Lines.Settings, given: map[*part.Setting]diag.Span{}}, line.At)
+	line.Values = b.asSaid(&form{owner: r.d.Name + "." + name, name: r.d.Name + "." + name, settings: r.d.Kind.Lines.Settings}, line.At)
 	bus := busStmt{box: r.d, line: len(r.d.Lines), at: line.At}
 	for c.more() {
 		bus.members = append(bus.members, refsOf(c.take())...)

@@ -26,6 +26,14 @@ type named struct {
 
 func newNameSet() *nameSet { return &nameSet{fold: map[string]int32{}} }
 
+// grow makes room for that many names in a set that is empty or nearly so.
+func (s *nameSet) grow(names int) {
+	if len(s.order) == 0 {
+		s.fold = make(map[string]int32, names)
+	}
+	s.order, s.given = slices.Grow(s.order, names), slices.Grow(s.given, names)
+}
+
 // has reports whether the set holds exactly this name.
 func (s *nameSet) has(name string) bool {
 	i, ok := s.fold[strings.ToLower(name)]

@@ -20,11 +20,9 @@ func (b *builder) openEnd(w *Wire, at diag.Span) *Terminal {
 		Device: &part.Device{Name: w.Number + "." + openWord, Kind: kind, At: at, SystemV: b.m.SystemV},
 		Stmt:   w.Stmt, open: true,
 	}
-	f := &form{owner: d.Name, name: d.Name, settings: kind.Settings, given: map[*part.Setting]diag.Span{}}
-	d.Values = b.orDefault(f, at)
-	for i := range d.Values {
-		if d.Values[i].Setting.Name == "end" {
-			d.Values[i].Word = "bare"
+	for i := range kind.Settings {
+		if s := &kind.Settings[i]; s.Name == "end" {
+			d.Values = []part.Value{{Setting: s, Word: "bare", At: at}}
 		}
 	}
 	d.Pins = []part.Pin{{Name: kind.Terminals[0].Name, Landing: kind.Terminals[0].Landing, Line: -1, At: at, Quiet: true}}

@@ -33,17 +33,19 @@ func (b *builder) buildOptions() {
 
 // optionWord reads "option NAME" on what belongs to an option.
 func (b *builder) optionWord(owner string, to **Option) func(*cursor, draft.Item) {
-	return func(c *cursor, w draft.Item) {
-		it, ok := b.nameBehind(c, w, owner, "an option")
-		switch {
-		case !ok:
-		case *to != nil:
-			b.say(duplicateRule, w.At, "%s belongs to option %s already", owner, (*to).Name)
-		case b.optionBy[it.Text] == nil:
-			b.noName("option", it.Text, it.At, b.optionSet.order)
-		default:
-			*to = b.optionBy[it.Text]
-		}
+	return func(c *cursor, w draft.Item) { b.readOption(owner, to, c, w) }
+}
+
+func (b *builder) readOption(owner string, to **Option, c *cursor, w draft.Item) {
+	it, ok := b.nameBehind(c, w, owner, "an option")
+	switch {
+	case !ok:
+	case *to != nil:
+		b.say(duplicateRule, w.At, "%s belongs to option %s already", owner, (*to).Name)
+	case b.optionBy[it.Text] == nil:
+		b.noName("option", it.Text, it.At, b.optionSet.order)
+	default:
+		*to = b.optionBy[it.Text]
 	}
 }
 

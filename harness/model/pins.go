@@ -20,7 +20,9 @@ func (b *builder) buildPins(r *reading) {
 		b.lenient[d] = true
 		return
 	}
-	for _, t := range d.Kind.TerminalsOf(d.Device) {
+	ofKind := d.Kind.TerminalsOf(d.Device)
+	d.Pins = make([]part.Pin, 0, len(ofKind)+len(d.Lines))
+	for _, t := range ofKind {
 		quiet := t.Quiet || d.Grounded != "" && t.Name == d.Kind.Ground
 		d.Pins = append(d.Pins, part.Pin{Name: t.Name, Aliases: t.Aliases, Landing: t.Landing, Line: -1, At: d.At, Quiet: quiet})
 	}
@@ -38,8 +40,11 @@ func (b *builder) buildPins(r *reading) {
 		b.full, b.lenient[d], d.Pins = true, true, nil
 		return
 	}
-	for i, p := range d.Pins {
-		t := &Terminal{ID: len(b.m.Terminals), Device: d, Pin: i, Name: p.Name, Landing: p.Landing, At: p.At}
+	terminals := make([]Terminal, len(d.Pins))
+	d.Terminals = make([]*Terminal, 0, len(d.Pins))
+	for i := range d.Pins {
+		p, t := &d.Pins[i], &terminals[i]
+		*t = Terminal{ID: len(b.m.Terminals), Device: d, Pin: i, Name: p.Name, Landing: p.Landing, At: p.At}
 		if p.Line >= 0 {
 			t.Cavity = d.Lines[p.Line].Cavity
 		}
@@ -82,6 +87,7 @@ func (b *builder) linePins(r *reading) {
 	case part.HalfLines:
 		n := b.ways(r)
 		b.nameCavities(r, n)
+		d.Pins = slices.Grow(d.Pins, min(len(d.Lines)*n, 2*maxCavities+n))
 		for i, l := range d.Lines {
 			if len(d.Pins) > 2*maxCavities {
 				b.say(limitRule, l.At, "%s has more than %d terminals", r.form.owner, 2*maxCavities)
@@ -110,6 +116,7 @@ func (b *builder) ways(r *reading) int {
 		}
 		return int(n)
 	}
+	b.lenient[r.d] = true
 	return 0
 }
 

@@ -35,7 +35,7 @@ func (b *builder) readPosition(r *reading, s *draft.Stmt) {
 		}
 	}
 	b.read(f, c)
-	line.Values = b.orDefault(f, s.Head.At)
+	line.Values = b.asSaid(f, s.Head.At)
 	// While the key travels, a terminal that joins nothing is how it is said
 	// that everything is let go.
 	if len(line.Refs) == 1 && position != "gap" {

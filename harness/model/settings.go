@@ -19,18 +19,19 @@ func (b *builder) readNamed(f *form, s *part.Setting, name draft.Item, c *cursor
 		v.Word, v.At = it.Raw, span(v.At, it.At)
 	case s.Free:
 		if !b.readFree(f, &v, c) {
-			f.broken, f.given[s] = true, name.At
+			f.broken = true
+			f.given.set(s, name.At)
 			return
 		}
 	case len(s.Figures) > 0:
 		if !b.readFigures(f, &v, c) {
 			f.broken = true
-			f.given[s] = name.At
+			f.given.set(s, name.At)
 			return
 		}
 	case len(s.Words) > 0:
 		f.broken = true
-		f.given[s] = name.At
+		f.given.set(s, name.At)
 		b.readWrongWord(f, s, name, c)
 		return
 	}
@@ -79,7 +80,7 @@ func (b *builder) readBareFigure(f *form, c *cursor) {
 		if !s.Bare || !firstFits(s, fig) {
 			continue
 		}
-		if _, twice := f.given[s]; twice && !s.Repeats {
+		if _, twice := f.given.at(s); twice && !s.Repeats {
 			taken = s
 			continue
 		}
@@ -87,7 +88,8 @@ func (b *builder) readBareFigure(f *form, c *cursor) {
 		v := b.newValue(s, fig.at)
 		ok := b.readFigures(f, &v, c)
 		if !ok {
-			f.broken, f.given[s] = true, fig.at
+			f.broken = true
+			f.given.set(s, fig.at)
 			return
 		}
 		b.keep(f, v)
@@ -102,7 +104,8 @@ func (b *builder) sayNoFigure(f *form, fig figure, taken *part.Setting) {
 	switch {
 	case taken != nil:
 		r := b.say(duplicateRule, fig.at, "%s has its %s twice: %s", f.owner, taken.Name, clip(fig.Raw))
-		r.Related = []diag.Related{{At: f.given[taken], Msg: "given here first"}}
+		first, _ := f.given.at(taken)
+		r.Related = []diag.Related{{At: first, Msg: "given here first"}}
 	case fig.Dim == quantity.Voltage && fig.Value > maxVolts:
 		b.overVolts("a figure of "+f.owner, fig)
 	case fig.plain && f.bareUnits() != "":
@@ -120,7 +123,7 @@ func (b *builder) sayNoFigure(f *form, fig figure, taken *part.Setting) {
 	// What is missing may be this very figure.
 	for i := range f.settings {
 		if s := &f.settings[i]; s.Bare && fig.plain && len(s.Figures) > 0 {
-			f.given[s] = fig.at
+			f.given.set(s, fig.at)
 		}
 	}
 }

@@ -69,6 +69,7 @@ func (b *builder) buildPart(s *draft.Stmt) {
 	p.read = &reading{d: d, double: true}
 	p.read.form = b.partForm(p.read)
 	b.read(p.read.form, c)
+	p.read.form.values, p.read.form.given = slices.Clone(p.read.form.values), slices.Clone(p.read.form.given)
 	d.Values = p.read.form.values
 	d.Thread = b.threadOf(d)
 	b.readLines(p.read)
@@ -151,15 +152,15 @@ func (b *builder) takePart(r *reading) {
 		r.form.broken = true
 	}
 	for _, v := range from.form.values {
-		if _, said := r.form.given[v.Setting]; said {
+		if _, said := r.form.given.at(v.Setting); said {
 			continue
 		}
 		v.Nums, v.Set, v.At = slices.Clone(v.Nums), slices.Clone(v.Set), r.partAt
 		r.form.values = append(r.form.values, v)
 	}
-	for s, at := range from.form.given {
-		if _, said := r.form.given[s]; !said {
-			r.form.given[s] = at
+	for _, g := range from.form.given {
+		if _, said := r.form.given.at(g.setting); !said {
+			r.form.given.set(g.setting, g.at)
 		}
 	}
 	if r.d.Label == "" {

@@ -41,7 +41,8 @@ func (b *builder) readThread(f *form, it draft.Item, word string) bool {
 	if b.inRange(s.Name+" of "+f.name, s.Figures[0], fig) {
 		b.keep(f, v)
 	} else {
-		f.broken, f.given[s] = true, it.At
+		f.broken = true
+		f.given.set(s, it.At)
 	}
 	return true
 }

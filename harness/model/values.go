@@ -1,6 +1,8 @@
 package model
 
 import (
+	"slices"
+
 	"legwork/harness/diag"
 	"legwork/harness/part"
 	"legwork/harness/quantity"
@@ -61,7 +63,21 @@ func figureName(s *part.Setting, i int) string {
 // orDefault gives every setting that was not given its default, in the order
 // of the kind, lists guesses, and reports what has to be said.
 func (b *builder) orDefault(f *form, at diag.Span) []part.Value {
-	all := make([]part.Value, 0, len(f.settings)+len(f.values))
+	return b.settled(f, at, make([]part.Value, 0, len(f.settings)+len(f.values)), true)
+}
+
+// asSaid is orDefault without the defaults, which whoever asks a device finds
+// with its kind: of thousands of devices they would be most of the model. One
+// that was moved is there.
+func (b *builder) asSaid(f *form, at diag.Span) []part.Value {
+	var all []part.Value
+	if len(f.values) > 0 {
+		all = make([]part.Value, 0, len(f.values))
+	}
+	return b.settled(f, at, all, false)
+}
+
+func (b *builder) settled(f *form, at diag.Span, all []part.Value, whole bool) []part.Value {
 	for i := range f.settings {
 		s := &f.settings[i]
 		said := false
@@ -74,19 +90,26 @@ func (b *builder) orDefault(f *form, at diag.Span) []part.Value {
 		if said {
 			continue
 		}
-		if _, tried := f.given[s]; s.Must && !tried && !f.broken {
+		if _, tried := f.given.at(s); s.Must && !tried && !f.broken {
 			b.say(missingRule, at, "%s needs its %s%s", f.owner, s.Name, asExample(s))
 		}
-		v := b.newValue(s, at)
-		v.Said = false
-		if flag(*s) {
-			v.Word = ""
+		if whole || slices.ContainsFunc(s.Figures, guessable) {
+			v := b.newValue(s, at)
+			v.Said = false
+			if flag(*s) {
+				v.Word = ""
+			}
+			b.guessed(f, v)
+			if whole || slices.Contains(v.Set, true) {
+				all = append(all, v)
+			}
 		}
-		all = append(all, v)
-		b.guessed(f, v)
 	}
 	return all
 }
+
+// guessable reports whether a figure that is not given is a guess.
+func guessable(f part.Figure) bool { return f.Guess && f.HasDefault }
 
 // asExample shows how a setting is written.
 func asExample(s *part.Setting) string {

@@ -114,7 +114,7 @@ func (b *builder) guessed(f *form, v part.Value) {
 	}
 	for i, fig := range v.Setting.Figures {
 		whole := v.Setting.Figures[0].HasDefault
-		if fig.Guess && fig.HasDefault && !v.Set[i] && (v.Said || whole) {
+		if guessable(fig) && !v.Set[i] && (v.Said || whole) {
 			g := b.guess(figureName(v.Setting, i)+" of "+f.name, quantity.Text(fig.DefaultAt(b.m.SystemV), fig.Dim), fig.Source, v.At)
 			b.movable(g, v, i)
 		}
@@ -143,12 +143,16 @@ func (b *builder) movable(g *Guess, v part.Value, i int) {
 
 // moveDraw moves what a device was assumed to draw: it is then said.
 func (b *builder) moveDraw(d *Device, to float64) {
-	for i := range d.Values {
-		v := &d.Values[i]
-		if v.Setting.Name == part.DrawsSetting && len(v.Nums) > 0 {
-			v.Said, v.Nums[0], v.Set[0] = true, to, true
-		}
+	i := slices.IndexFunc(d.Kind.Settings, func(s part.Setting) bool { return s.Name == part.DrawsSetting && len(s.Figures) > 0 })
+	if i < 0 {
+		return
 	}
+	at := slices.IndexFunc(d.Values, func(v part.Value) bool { return v.Setting == &d.Kind.Settings[i] })
+	if at < 0 {
+		at, d.Values = len(d.Values), append(d.Values, b.newValue(&d.Kind.Settings[i], d.At))
+	}
+	v := &d.Values[at]
+	v.Said, v.Nums[0], v.Set[0] = true, to, true
 }
 
 // stepVocabulary lists the words of step lists.

@@ -15,6 +15,8 @@ const maxWires = 200_000
 var roleNames = map[Role]string{Built: "wire", Lead: "lead", Strap: "strap"}
 
 func (b *builder) buildWires() {
+	b.numSet.grow(len(b.wires))
+	b.m.Wires = slices.Grow(b.m.Wires, len(b.wires))
 	for i, s := range b.wires {
 		if i == maxWires {
 			b.say(limitRule, s.stmt.Head.At, "more than %d wires", maxWires)
@@ -132,30 +134,39 @@ func (b *builder) needed(w *Wire, owner string) {
 
 func (b *builder) readWireSettings(w *Wire, c *cursor, owner string) *form {
 	f := &form{owner: owner, name: owner, settings: wireSettings, label: &w.Label}
-	family := familyWord(&w.Family)
-	f.bare = func(it draft.Item, word string) bool {
-		if family(it, word) {
-			return true
-		}
-		color, ok := readColor(word)
-		if !ok {
-			return false
-		}
-		if w.Color.Base != "" {
-			b.say(duplicateRule, it.At, "%s has two colors: %s and %s", owner, w.Color.Shown, word)
-		}
-		w.Color = color
-		return true
-	}
-	f.expected = func() []string { return slices.Concat(familyNames(), colorWords()) }
-	f.words = map[string]func(*cursor, draft.Item){
-		"via":      func(c *cursor, v draft.Item) { b.readVia(w, c, v, owner) },
-		"option":   b.optionWord(owner, &w.Option),
-		"existing": func(*cursor, draft.Item) { w.Existing = true },
-	}
+	f.bare, f.expected = b.bareOfWires, familiesAndColors
+	b.wire, b.owner, f.words = w, owner, b.wireWords
 	b.read(f, c)
 	return f
 }
+
+// wordsOfWires are the words of every wire, read into the one at hand. One
+// table serves all of them.
+func (b *builder) wordsOfWires() map[string]func(*cursor, draft.Item) {
+	return map[string]func(*cursor, draft.Item){
+		"via":      func(c *cursor, v draft.Item) { b.readVia(b.wire, c, v, b.owner) },
+		"option":   func(c *cursor, v draft.Item) { b.readOption(b.owner, &b.wire.Option, c, v) },
+		"existing": func(*cursor, draft.Item) { b.wire.Existing = true },
+	}
+}
+
+// bareWord reads the insulation or color of the wire at hand.
+func (b *builder) bareWord(it draft.Item, word string) bool {
+	if familyWord(&b.wire.Family)(it, word) {
+		return true
+	}
+	color, ok := readColor(word)
+	if !ok {
+		return false
+	}
+	if b.wire.Color.Base != "" {
+		b.say(duplicateRule, it.At, "%s has two colors: %s and %s", b.owner, b.wire.Color.Shown, word)
+	}
+	b.wire.Color = color
+	return true
+}
+
+func familiesAndColors() []string { return slices.Concat(familyNames(), colorWords()) }
 
 // readVia reads the places that a wire has to pass, in order.
 func (b *builder) readVia(w *Wire, c *cursor, via draft.Item, owner string) {

@@ -108,7 +108,7 @@ func (k *Kind) hasTerminal(name string) bool {
 // TerminalsOf gives the fixed terminals that a device with these settings
 // (and lines, where it has some) has, in the order of the declaration.
 func (k *Kind) TerminalsOf(d *Device) []Terminal {
-	var out []Terminal
+	out := make([]Terminal, 0, len(k.Terminals))
 	for _, t := range k.Terminals {
 		if k.Fits == nil || k.Fits(d, t.Name) {
 			if k.Bolted != nil && k.Bolted(d) || d.Said(studsSetting) && !slices.Contains(k.Bladed, t.Name) {
