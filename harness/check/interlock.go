@@ -11,16 +11,20 @@ import (
 type cut struct {
 	p           *Pass
 	not         *model.Device // nil for none
+	from        []bool        // nets that are taken to be fed
 	plus, minus []bool        // by net, as in reach
 }
 
 // without gives what is left with a switch held open.
-func (p *Pass) without(sw *model.Device) *cut {
+func (p *Pass) without(sw *model.Device) *cut { return p.cutFrom(sw, p.graph().sources) }
+
+// cutFrom is without, with other nets than those of the sources taken to be fed.
+func (p *Pass) cutFrom(sw *model.Device, from []bool) *cut {
 	n := len(p.Nets.Members)
-	c := &cut{p: p, not: sw, plus: make([]bool, n), minus: make([]bool, n)}
+	c := &cut{p: p, not: sw, from: from, plus: make([]bool, n), minus: make([]bool, n)}
 	g := p.graph()
 	for grew := true; grew; {
-		grew = c.spread(c.plus, g.on, g.sources)
+		grew = c.spread(c.plus, g.on, c.from)
 		grew = c.spread(c.minus, g.back, g.grounds) || grew
 	}
 	return c

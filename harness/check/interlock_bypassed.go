@@ -18,7 +18,7 @@ var _ = define(Rule{
 		"A second feed, an old wire that was left in, or a relay whose coil is fed past the switch takes that away, and nobody notices before the day it counts. " +
 		"Every way to the starter's solenoid, or to the pump, has to pass the switch, or the coil of a relay that does.",
 	Equation: "with the switch held open and all else closed, the load has no feed or no way back",
-	Misses:   "A switch whose label says none of neutral, clutch, inertia, crash, roll-over. A switch that only a controller reads. A safety switch that is not drawn.",
+	Misses:   "A switch that does not say what it stops (stops starter, stops pump), and whose label says none of neutral, clutch, inertia, crash, roll-over. A switch that only a controller reads. A safety switch that is not drawn.",
 	Needs:    Model,
 	Polar:    true,
 	Bad: `battery G1  cca 540A  grounds-to frame
@@ -68,18 +68,34 @@ var (
 
 func interlockBypassed(p *Pass) {
 	for _, sw := range p.Model.Devices {
-		starter, pump := labeled(sw, stopsStarter), labeled(sw, stopsPump)
+		starter, pump := stops(sw, part.StopsStarter, stopsStarter), stops(sw, part.StopsPump, stopsPump)
 		if !starter && !pump || !byHand(sw) {
 			continue
 		}
 		open := p.without(sw)
 		p.eachDraw(func(d *model.Device, _ int, w part.Draw) {
 			guarded := starter && w.Coil && isStarter(d) || pump && w.Pump
-			if guarded && open.inTheWay(d, w) && open.works(d, w.Plus, w.Minus) {
+			if guarded && (declared(sw) || open.inTheWay(d, w)) && open.works(d, w.Plus, w.Minus) {
 				p.reportBypass(sw, d, w)
 			}
 		})
 	}
+}
+
+// stops reports whether a switch is there to stop something: the draft says
+// so, or says nothing and the label has one of the words.
+func stops(d *model.Device, what string, words []string) bool {
+	for _, c := range d.Switches() {
+		if c.Stops != "" {
+			return c.Stops == what
+		}
+	}
+	return labeled(d, words)
+}
+
+// declared reports whether the draft says what a switch is there to stop.
+func declared(d *model.Device) bool {
+	return slices.ContainsFunc(d.Switches(), func(c part.Contact) bool { return c.Stops != "" })
 }
 
 func labeled(d *model.Device, words []string) bool {
@@ -96,9 +112,17 @@ func byHand(d *model.Device) bool {
 func (p *Pass) reportBypass(sw, d *model.Device, w part.Draw) {
 	p.Report(diag.Finding{
 		At:     sw.At,
-		Msg:    fmt.Sprintf("%s (%s) does not stop %s: with it open, %s can still be fed and led back", sw.Name, sw.Label, d.Name, shown(d, w.Plus)),
+		Msg:    fmt.Sprintf("%s does not stop %s: with it open, %s can still be fed and led back", called(sw), d.Name, shown(d, w.Plus)),
 		Detail: "Find the second way and lead it through the switch, or through the relay that the switch works.",
 		Related: append([]diag.Related{{At: d.At, Msg: "what it has to stop"}},
 			feedingWires(d, w.Plus)...),
 	})
+}
+
+// called names a device with its label.
+func called(d *model.Device) string {
+	if d.Label == "" {
+		return d.Name
+	}
+	return d.Name + " (" + d.Label + ")"
 }

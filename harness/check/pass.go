@@ -35,6 +35,9 @@ type Pass struct {
 	bare     *reach                // without outputs
 	wired    *reach                // without field windings
 	strung   *series
+	ran      bool         // down is played
+	down     *solve.State // the engine running down, with machines as sources
+	partly   []Skip       // what a rule that ran could not judge
 }
 
 // Skip names a rule that could not run, and why.
@@ -80,7 +83,7 @@ func run(ctx context.Context, p *Pass, list []*Rule) (diag.List, []Skip, error) 
 		r.Run(p)
 	}
 	p.found.Sort()
-	return p.found, skipped, nil
+	return p.found, append(skipped, p.partly...), nil
 }
 
 // soundLast puts the rules that need a harness without faults behind the others.

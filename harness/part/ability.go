@@ -61,6 +61,9 @@ type Draw struct {
 	Pump        bool    // moves fuel: it must not run with the engine stopped
 	Starter     bool    // exempt from drop percent and from protection of its own cable
 	AmpsKnown   bool    // the draft gave the current
+	Turns       bool    // it gives current back while it runs down
+	CoastV      float64 // e.m.f. as it begins to run down
+	CoastKnown  bool    // the draft gave that, and the resistance behind it
 	AsleepA     float64 // drawn while its module is not alive; 0: nothing
 	Coil        bool    // a coil: judged by its pull-in volts, not by percent of drop
 	EitherWay   bool    // it does not mind which of its terminals is fed
@@ -82,6 +85,7 @@ type Contact struct {
 	By           string  // "coil", "key", "hand", "step"
 	CoilA, CoilB string  // By coil
 	AtRest       bool    // closed at rest (87a)
+	Stops        string  // what it is there to stop while it is open: StopsStarter, StopsPump, StopsEngine; "" for nothing in particular
 	At           diag.Span
 }
 

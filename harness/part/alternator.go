@@ -10,7 +10,7 @@ var _ = define(Kind{
 	Name:  "alternator",
 	Title: "An alternator with its rectifier and regulator.",
 	Law: "Engine running: pushes the current that holds its sense point at the setpoint, never below 0 (blocked) and never above its rating (at limit). It senses at S where a wire lands there, else at B+. " +
-		"Otherwise B+ only leaks. D+ is the field, 4 ohm to the return, while the engine stands, and follows B+ while it runs: the charge lamp lights, then goes out. It gives nothing while the engine runs down.",
+		"Otherwise B+ only leaks. D+ is the field, 4 ohm to the return, while the engine stands, and follows B+ while it runs: the charge lamp lights, then goes out. In the steps it gives nothing while the engine runs down; what it feeds back then is played apart.",
 	Letter: "G",
 	Settings: []Setting{
 		bare("rating", "rated output", Figure{Name: "current", Dim: quantity.Current, Min: 1, Max: 1000, Doc: "rated output"}.guess(gauge.UsualAlternatorA, "usual-alternator")),
@@ -48,7 +48,7 @@ func alternatorSymbol() Symbol {
 }
 
 func stampAlternator(d *Device, s *Stamper) {
-	running := s.Where(func(st Step) bool { return st.Engine == Running })
+	running := s.Where(func(st Step) bool { return st.Engine == Running || st.Engine == RunningDown && s.RunDown })
 	still := s.All() &^ running
 	sense := "B+"
 	if d.wired("S") {

@@ -60,7 +60,8 @@ func stampBattery(d *Device, s *Stamper) {
 		}
 	}
 	starts := func(e Engine) bool { return e == Locked || e == Turning }
-	source(rest*k, func(st Step) bool { return !starts(st.Engine) && st.Engine != Running })
+	charged := func(e Engine) bool { return e == Running || e == RunningDown && s.RunDown }
+	source(rest*k, func(st Step) bool { return !starts(st.Engine) && !charged(st.Engine) })
 	source((rest-gauge.RestEMF+gauge.CrankEMF)*k, func(st Step) bool { return starts(st.Engine) })
-	source(charge, func(st Step) bool { return st.Engine == Running })
+	source(charge, func(st Step) bool { return charged(st.Engine) })
 }

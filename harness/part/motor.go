@@ -9,16 +9,21 @@ var _ = define(Kind{
 	Name:  "motor",
 	Title: "A motor: pump, fan, wiper, window.",
 	Law: "Constant current down to the least volts it needs (half the system's when not said), below that in proportion to the volts. " +
-		"With two needs the smaller one bends the law. Its first current (inrush) is judged against contacts and fuses, not played. It gives nothing back while running down.",
+		"With two needs the smaller one bends the law. Its first current (inrush) is judged against contacts and fuses, not played. In the steps it gives nothing back while it runs down; with coasts it is played apart as a source: that share of the rated volts behind the resistance.",
 	Letter:   "M",
-	Settings: loadSettings(flag("fuel", "it moves fuel: strict drop class, and it must not run with the engine stopped")),
+	Settings: loadSettings(coasting(), flag("fuel", "it moves fuel: strict drop class, and it must not run with the engine stopped")),
 	Terminals: []Terminal{
 		{Name: "+", Aliases: []string{"1"}, Doc: "feed"},
 		{Name: "-", Aliases: []string{"2"}, Doc: "return; the metal when the motor grounds to it"},
 	},
 	Ground: "-",
 	Stamp: func(d *Device, s *Stamper) {
-		s.Add(LoadElement, "+", "-", constant(d.rated(gauge.UsualMotorA).amps, d.kneeV()), s.All())
+		var gives StepSet
+		if law, ok := coastLaw(d); ok && s.RunDown {
+			gives = s.Where(func(st Step) bool { return st.Engine == RunningDown })
+			s.Add(LoadElement, "+", "-", law, gives)
+		}
+		s.Add(LoadElement, "+", "-", constant(d.rated(gauge.UsualMotorA).amps, d.kneeV()), s.All()&^gives)
 	},
 	Symbol: Symbol{
 		Half: 4, Columns: 1, Row: LoadRow, Pins: upDown("+", "-", 4), Body: Box{X1: -2.4, Y1: -2.4, X2: 2.4, Y2: 2.4},
@@ -36,6 +41,8 @@ var _ = define(Kind{
 		w := d.draw(d.rated(gauge.UsualMotorA), "+", "-", MotorLoad)
 		w.Constant, w.Pump = true, movesFuel(d)
 		w.Critical = w.Pump
+		law, known := coastLaw(d)
+		w.Turns, w.CoastV, w.CoastKnown = true, law.Volt, known
 		return []Draw{w}
 	},
 	Buys: func(d *Device) []Purchase { return buy("motor", d) },

@@ -115,6 +115,7 @@ type Stamper struct {
 	Corner   Corner
 	Grade    Grade
 	Start    Start // of the cold start
+	RunDown  bool  // machines that still turn as the engine runs down are sources then
 	Branches []Branch
 	States   []State
 }

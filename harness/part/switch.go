@@ -11,6 +11,7 @@ var _ = define(Kind{
 		Setting{Name: "closed", Steps: true, Doc: "steps in which it is closed; alone: always"},
 		Setting{Name: "open", Steps: true, Doc: "steps in which it is open; alone: always"},
 		oneOf("action", "one way, or from one contact to another (terminals COM, NC, NO)", "make", "change-over"),
+		Setting{Name: "stops", Words: []string{StopsStarter, StopsPump, StopsEngine}, Doc: "what it is there to stop, when it is open: every way to it has to pass the switch; engine: battery and machines alike"},
 		oneOf("moved-by", "what moves it, for the drawing", "hand", "pedal", "pressure"),
 	),
 	Terminals: []Terminal{
@@ -55,6 +56,13 @@ var _ = define(Kind{
 	Buys: func(d *Device) []Purchase { return buy("switch", d) },
 })
 
+// What a switch may be there to stop.
+const (
+	StopsStarter = "starter"
+	StopsPump    = "pump"
+	StopsEngine  = "engine"
+)
+
 // contactSettings are those of every kind that switches.
 func contactSettings() []Setting {
 	carry := func(load string) Figure {
@@ -71,7 +79,7 @@ func contactSettings() []Setting {
 
 // contact describes one path with the ratings of the device.
 func (d *Device) contact(a, b, by string) Contact {
-	c := Contact{A: a, B: b, By: by, ResistiveA: d.Num("contact"), MotorA: d.Num("motor"), LampA: d.Num("lamp"), Ohm: d.Num("contact-resistance"), At: d.At}
+	c := Contact{A: a, B: b, By: by, Stops: d.Word("stops"), ResistiveA: d.Num("contact"), MotorA: d.Num("motor"), LampA: d.Num("lamp"), Ohm: d.Num("contact-resistance"), At: d.At}
 	if v := d.Value("contact"); v != nil && v.Said && !v.At.IsZero() {
 		c.At = v.At
 	}

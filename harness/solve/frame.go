@@ -52,7 +52,8 @@ type frame struct {
 	last    []int32 // links of a device by ID: first to last, last excluded
 	moving  []int32 // links that are not on in every step
 	diodes  []int32 // links that are diodes
-	open    []int   // devices by ID whose diodes are left out
+	runDown func(*model.Device) bool
+	open    []int // devices by ID whose diodes are left out
 	relays  []Relay
 	movers  []mover // beside relays
 	pullers []int32 // relays whose windings' currents count while they are in
@@ -68,6 +69,7 @@ func newFrame(m *model.Model, k Case) *frame {
 	for i := 1; i < f.lay.count; i++ {
 		f.net.AddNode()
 	}
+	f.runDown = k.runDown
 	f.links = make([]link, 0, len(m.Wires)+len(f.lay.ties)+usualLinks*len(m.Devices))
 	f.net.Grow(cap(f.links))
 	f.device = make([]int32, 0, cap(f.links))

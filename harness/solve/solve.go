@@ -34,6 +34,9 @@ type Case struct {
 	// at its end is right, but how its relays got there is not told, nor why a
 	// terminal floats.
 	After *History
+	// runDown names the devices that are sources as the engine runs down; nil
+	// for none. See [RunDown].
+	runDown func(*model.Device) bool
 }
 
 func (c Case) open() []int {

@@ -20,6 +20,7 @@ func (f *frame) addDevices() {
 		f.first[i] = int32(len(f.links))
 		if d.Kind != nil && d.Kind.Stamp != nil {
 			s.Branches, s.States = s.Branches[:0], s.States[:0]
+			s.RunDown = f.runDown != nil && f.runDown(d)
 			d.Kind.Stamp(d.Device, &s)
 			f.addDevice(d, &s)
 		}
@@ -80,6 +81,9 @@ func (f *frame) addBranch(d *model.Device, b part.Branch, base int) {
 		l.out = f.output(d, &l)
 	}
 	l.path = leads(d, &l, b)
+	if l.out >= 0 && f.runDown != nil {
+		l.steps |= f.goesOn(d, b.Steps)
+	}
 	if l.out >= 0 {
 		f.outs[l.out].links = append(f.outs[l.out].links, int32(len(f.links)))
 	}
