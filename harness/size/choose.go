@@ -62,7 +62,8 @@ type chooser struct {
 	thorough bool // follows every relay move by move in every round
 	last     bool // what is played now is played once
 	ladder   []gauge.Size
-	of       []int // by wire ID: its chain
+	starter  []bool // by wire ID: it lands where a starter motor takes its current
+	of       []int  // by wire ID: its chain
 	chains   []chain
 	fuses    []Fuse
 	rating   map[*model.Device][]float64
@@ -93,6 +94,10 @@ type chooser struct {
 func newChooser(m *model.Model, r *route.Routes, p gauge.Profile) *chooser {
 	c := &chooser{m: m, r: r, p: p, plan: solve.NewPlan(m), ladder: gauge.Ladder(m.Metric), pulses: pulses(m), banks: banks(m), tracer: newTracer(m)}
 	c.ways = make([]ways, len(m.Steps)*len(c.banks))
+	c.starter = make([]bool, len(m.Wires))
+	for i, w := range m.Wires {
+		c.starter[i] = feedsStarter(w)
+	}
 	c.set()
 	return c
 }

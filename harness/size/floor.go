@@ -81,7 +81,7 @@ func (c *chooser) caseOf(w *model.Wire, heatA float64, loaded int) gauge.WireCas
 func (c *chooser) guard(k *gauge.WireCase, w *model.Wire) {
 	g := c.guards[w.ID]
 	switch {
-	case feedsStarter(w):
+	case c.starter[w.ID]:
 		k.Exempt = "starter cable"
 	case math.IsInf(g.RatedA, 1):
 		k.Exempt = "ahead of the first fuse"

@@ -26,8 +26,9 @@ type divider struct {
 	losses []*loss
 	onPath [][]int // by chain: indexes of the losses that it lies on
 	queue  queue[gainAt]
-	stamp  []int // by chain: version of its entry in the queue
-	moved  []int // room for the chains that a move touches
+	stamp  []int   // by chain: version of its entry in the queue
+	moved  []int   // room for the chains that a move touches
+	shared []int32 // room for counts, by chain; all 0
 }
 
 // chain is the wires that share one size, with what they weigh and resist at

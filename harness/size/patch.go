@@ -24,21 +24,11 @@ type patch struct {
 	grams  float64 // of best
 	tries  int
 	seen   []int
+	stands []float64 // by limit and chain: what it takes as it stands
+	bound  []*loss   // by limit: the first loss that makes it
 	room   []float64 // for the lists of volts of one patch
 	picks  []patchSize
-}
-
-// usualLimits is for how many limits a patch has room from the start.
-const usualLimits = 8
-
-// list gives an empty list of volts with some room.
-func (p *patch) list() []float64 {
-	if cap(p.room)-len(p.room) < usualLimits {
-		p.room = make([]float64, 0, 1024)
-	}
-	n := len(p.room)
-	p.room = p.room[:n+usualLimits]
-	return p.room[n : n : n+usualLimits]
+	flows  []flow // of one chain in one loss
 }
 
 // patchSize is one size of a chain: its copper, and what it takes of each limit.
@@ -59,27 +49,28 @@ func (p *patch) around(c int) (ok bool) {
 	if !p.pays() || !p.mayThin() {
 		return false
 	}
-	p.sizes, p.room, p.picks = p.sizes[:0], p.room[:0], p.picks[:0]
+	p.sizes, p.picks = p.sizes[:0], p.picks[:0]
 	p.at, p.best, p.grams = p.at[:0], p.best[:0], 0
 	for _, c := range p.chains {
 		ch := &d.chains[c]
 		low := min(ch.low(), ch.rung)
 		from := len(p.picks)
 		for rung := low; rung <= max(ch.top, ch.rung); rung++ {
-			p.picks = append(p.picks, patchSize{ch.grams(rung), p.list()})
+			p.picks = append(p.picks, patchSize{grams: ch.grams(rung)})
 		}
 		p.sizes, p.at, p.best = append(p.sizes, p.picks[from:]), append(p.at, 0), append(p.best, ch.rung-low)
 		p.grams += ch.grams(ch.rung)
 	}
 	p.limits()
-	p.bound()
+	p.fill()
+	p.bounds()
 	return p.grams > p.light[0]
 }
 
 // limits finds what each loss on the chains leaves them. Steps in which a load
 // draws the same on the same way make one limit.
 func (p *patch) limits() {
-	p.spare = p.spare[:0]
+	p.spare, p.stands, p.bound = p.spare[:0], p.stands[:0], p.bound[:0]
 	p.seen = p.seen[:0]
 	for _, c := range p.chains {
 		p.seen = append(p.seen, p.d.onPath[c]...)
@@ -90,7 +81,7 @@ func (p *patch) limits() {
 		now := 0.0
 		var takes [patchChains]float64
 		for k := range p.chains {
-			takes[k] = p.takes(l, k, p.best[k])
+			takes[k] = p.takes(p.flowsOf(l, k), k, p.best[k])
 			now += takes[k]
 		}
 		spare := max(now, l.limitV*(1-p.margin)-l.dropV+now)
@@ -98,43 +89,65 @@ func (p *patch) limits() {
 			p.spare[same] = min(p.spare[same], spare)
 			continue
 		}
-		p.spare = append(p.spare, spare)
+		p.spare, p.bound = append(p.spare, spare), append(p.bound, l)
+		p.stands = append(p.stands, takes[:len(p.chains)]...)
+	}
+}
+
+// fill works out what every size of every chain takes of each limit.
+func (p *patch) fill() {
+	n := len(p.spare)
+	p.room = slices.Grow(p.room[:0], n*len(p.picks))[:n*len(p.picks)]
+	room := p.room
+	for _, list := range p.sizes {
+		for r := range list {
+			list[r].takes, room = room[:n], room[n:]
+		}
+	}
+	for i, l := range p.bound {
 		for k, list := range p.sizes {
+			flows := p.flowsOf(l, k)
 			for r := range list {
-				list[r].takes = append(list[r].takes, p.takes(l, k, r))
+				list[r].takes[i] = p.takes(flows, k, r)
 			}
 		}
 	}
 }
 
-// takes is what the k-th chain takes of a loss at a size.
-func (p *patch) takes(l *loss, k, size int) (volts float64) {
-	ch := &p.d.chains[p.chains[k]]
-	rung := ch.rung - p.best[k] + size
+// flowsOf lists the flows of a loss in the k-th chain, until the next list.
+func (p *patch) flowsOf(l *loss, k int) []flow {
+	p.flows = p.flows[:0]
 	for _, f := range l.flows {
 		if p.d.of[f.wire.ID] == p.chains[k] {
-			volts += f.amps * ch.ohm(f.wire, rung)
+			p.flows = append(p.flows, f)
 		}
+	}
+	return p.flows
+}
+
+// takes is what the k-th chain takes by its flows at a size.
+func (p *patch) takes(flows []flow, k, size int) (volts float64) {
+	ch := &p.d.chains[p.chains[k]]
+	rung := ch.rung - p.best[k] + size
+	for _, f := range flows {
+		volts += f.amps * ch.ohm(f.wire, rung)
 	}
 	return volts
 }
 
 // known finds a limit of which the chains take the same as they stand, -1 for none.
 func (p *patch) known(takes []float64) int {
+	n := len(takes)
 	for i := range p.spare {
-		same := true
-		for k := range takes {
-			same = same && p.sizes[k][p.best[k]].takes[i] == takes[k]
-		}
-		if same {
+		if slices.Equal(p.stands[i*n:(i+1)*n], takes) {
 			return i
 		}
 	}
 	return -1
 }
 
-// bound adds up what the chains take and weigh at the least.
-func (p *patch) bound() {
+// bounds adds up what the chains take and weigh at the least.
+func (p *patch) bounds() {
 	n := len(p.chains)
 	for k := range p.least {
 		p.least[k] = append(p.least[k][:0], make([]float64, len(p.spare))...)

@@ -117,22 +117,26 @@ func (d *divider) neighbors(c int, room []int) []int {
 
 // sharing adds the chains that share a loss with one to a list that lacks them.
 func (d *divider) sharing(c int, list []int) []int {
-	shared := map[int]int{}
+	if d.shared == nil {
+		d.shared = make([]int32, len(d.chains))
+	}
+	from, shared := len(list), d.shared
+	for _, o := range list {
+		shared[o] = math.MinInt32
+	}
 	for _, i := range d.onPath[c] {
 		for _, f := range d.losses[i].flows {
 			if o := d.of[f.wire.ID]; !d.chains[o].fixed && len(d.onPath[o]) <= hubLosses {
-				shared[o]++
+				if shared[o]++; shared[o] == 1 {
+					list = append(list, o)
+				}
 			}
 		}
 	}
+	slices.SortFunc(list[from:], func(a, b int) int { return cmp.Or(int(shared[b]-shared[a]), a-b) })
 	for _, o := range list {
-		delete(shared, o)
+		shared[o] = 0
 	}
-	from := len(list)
-	for o := range shared {
-		list = append(list, o)
-	}
-	slices.SortFunc(list[from:], func(a, b int) int { return cmp.Or(shared[b]-shared[a], a-b) })
 	return list
 }
 

@@ -96,7 +96,7 @@ func (c *chooser) repull() {
 // the starter is held in, when the contact does not close. A starter's own
 // cable is no matter of it.
 func (c *chooser) pullHeat(k *gauge.WireCase, w *model.Wire) {
-	if a := c.pullA[w.ID]; a > 0 && !feedsStarter(w) {
+	if a := c.pullA[w.ID]; a > 0 && !c.starter[w.ID] {
 		k.StartA, k.StartS = a, gauge.CrankAttemptS
 	}
 }
