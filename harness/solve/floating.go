@@ -72,8 +72,7 @@ func (p *play) wayBack() {
 		var next []circuit.Node
 		for _, n := range level {
 			for _, k := range p.f.beside.at(n) {
-				l := &p.f.links[k]
-				o := l.a + l.b - n
+				o := s.hops[k].a + s.hops[k].b - n
 				if p.closed[k] || s.toward[o] != adrift {
 					continue
 				}
@@ -90,8 +89,8 @@ func (p *play) wayBack() {
 func (p *play) flood(list []circuit.Node, at int, open int32) []circuit.Node {
 	for ; at < len(list); at++ {
 		for _, k := range p.f.beside.at(list[at]) {
-			l := &p.f.links[k]
-			o := l.a + l.b - list[at]
+			h := &p.scratch.hops[k]
+			o := h.a + h.b - list[at]
 			if p.closed[k] && p.scratch.toward[o] == adrift {
 				p.scratch.toward[o] = open
 				list = append(list, o)

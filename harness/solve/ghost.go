@@ -51,18 +51,19 @@ func (p *play) ghosts(volts []float64) []bool {
 // reference; the next search uses the marks again.
 func (p *play) wellJoined() []bool {
 	s := &p.scratch
+	for _, i := range p.f.diodes {
+		s.hops[i].does &^= solid
+		if p.now.Mode(p.f.links[i].branch) == circuit.Conducting {
+			s.hops[i].does |= solid
+		}
+	}
 	s.from = append(s.from[:0], 0)
-	p.spread(s.plus, s.from, eitherWay, func(l *link) bool { return !p.leaks(l) })
+	p.spread(s.plus, s.from, eitherWay, solid)
 	return s.plus
 }
 
-// leaks reports whether a closed link lets next to nothing through.
-func (p *play) leaks(l *link) bool {
-	switch l.law.Kind {
-	case circuit.Resistor:
-		return l.use == part.LeakElement || l.law.Ohm >= leakOhm
-	case circuit.Diode:
-		return p.now.Mode(l.branch) != circuit.Conducting
-	}
-	return false
+// leaks reports whether a closed link lets next to nothing through, whatever
+// the state.
+func leaks(l *link) bool {
+	return l.law.Kind == circuit.Resistor && (l.use == part.LeakElement || l.law.Ohm >= leakOhm)
 }

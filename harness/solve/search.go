@@ -7,8 +7,25 @@ import (
 	"legwork/harness/part"
 )
 
+// hop is what a walk has to know of a link: links themselves are large.
+type hop struct {
+	a, b circuit.Node
+	does hopDoes
+}
+
+// hopDoes are marks of a hop.
+type hopDoes uint8
+
+const (
+	leadsOn hopDoes = 1 << iota // leads current on: a wire, fuse, contact, output, not a load
+	carries                     // the same without using any volts up on purpose
+	solid                       // lets more than leakage through; of a diode: in the state at hand
+	oneWay                      // from a to b
+)
+
 // search is the room for walks through the network.
 type search struct {
+	hops        []hop    // by link
 	plus, minus []bool   // by node: current can come from, or go back to, a supply
 	supplies    []supply // of the model
 	toward      []int32
@@ -35,6 +52,24 @@ func (s *search) init(f *frame) {
 	n := f.lay.count
 	s.plus, s.minus = make([]bool, n), make([]bool, n)
 	s.toward = make([]int32, n)
+	s.hops = make([]hop, len(f.links))
+	for i := range f.links {
+		l := &f.links[i]
+		h := hop{a: l.a, b: l.b}
+		if l.path {
+			h.does |= leadsOn
+		}
+		if f.carries(l) {
+			h.does |= carries
+		}
+		if !leaks(l) {
+			h.does |= solid
+		}
+		if l.law.Kind == circuit.Diode {
+			h.does |= oneWay
+		}
+		s.hops[i] = h
+	}
 	for _, d := range f.model.Devices {
 		for _, x := range d.Supplies() {
 			_, a, okA := f.point(d, x.Plus)
@@ -46,8 +81,8 @@ func (s *search) init(f *frame) {
 	}
 }
 
-// spread marks all nodes that closed links of a sort join to those in from.
-func (p *play) spread(mark []bool, from []circuit.Node, dir way, ask func(*link) bool) {
+// spread marks all nodes that closed links with a mark join to those in from.
+func (p *play) spread(mark []bool, from []circuit.Node, dir way, need hopDoes) {
 	clear(mark)
 	s := &p.scratch
 	s.queue = s.queue[:0]
@@ -60,11 +95,11 @@ func (p *play) spread(mark []bool, from []circuit.Node, dir way, ask func(*link)
 	for i := 0; i < len(s.queue); i++ {
 		n := s.queue[i]
 		for _, k := range p.f.beside.at(n) {
-			l := &p.f.links[k]
-			if !p.closed[k] || !ask(l) || l.law.Kind == circuit.Diode && (dir == withIt && n == l.b || dir == againstIt && n == l.a) {
+			h := s.hops[k]
+			if !p.closed[k] || h.does&need == 0 || h.does&oneWay != 0 && (dir == withIt && n == h.b || dir == againstIt && n == h.a) {
 				continue
 			}
-			if o := l.a + l.b - n; !mark[o] {
+			if o := h.a + h.b - n; !mark[o] {
 				mark[o] = true
 				s.queue = append(s.queue, o)
 			}
@@ -75,21 +110,20 @@ func (p *play) spread(mark []bool, from []circuit.Node, dir way, ask func(*link)
 // reach finds where current can come from and go to without passing a load.
 func (p *play) reach() {
 	s := &p.scratch
-	leads := func(l *link) bool { return l.path }
 	s.from = s.from[:0]
 	for i := range s.supplies {
 		if p.pushes(&s.supplies[i]) {
 			s.from = append(s.from, s.supplies[i].plus)
 		}
 	}
-	p.spread(s.plus, s.from, withIt, leads)
+	p.spread(s.plus, s.from, withIt, leadsOn)
 	s.from = s.from[:0]
 	for i := range s.supplies {
 		if p.pushes(&s.supplies[i]) {
 			s.from = append(s.from, s.supplies[i].minus)
 		}
 	}
-	p.spread(s.minus, s.from, againstIt, leads)
+	p.spread(s.minus, s.from, againstIt, leadsOn)
 }
 
 // pushes reports whether a supply can give current in the step.

@@ -37,8 +37,8 @@ func (p *play) shorts() []Short {
 			continue
 		}
 		if !spread {
-			p.spread(p.scratch.plus, p.sourceNodes(), withIt, p.f.carries)
-			p.spread(p.scratch.minus, []circuit.Node{ref}, againstIt, p.f.carries)
+			p.spread(p.scratch.plus, p.sourceNodes(), withIt, carries)
+			p.spread(p.scratch.minus, []circuit.Node{ref}, againstIt, carries)
 			spread = true
 		}
 		list = append(list, p.diodeShort(&p.f.links[i], p.amps(i))...)
