@@ -20,7 +20,7 @@ var _ = define(Rule{
 		"the key is off, the controller and the ignition stay alive, and the engine runs on. " +
 		"Put the charge lamp or a diode between them, its bar towards the alternator. A resistor does as well if it lets through too little for the load.",
 	Equation: "setpoint - I R, by the ways that stay closed with the key's contacts open, < the volts that keep the load alive",
-	Misses:   "A charge lamp of so many watts that its current alone keeps a small load alive. A battery switch that is opened while the engine runs. A fan that coasts.",
+	Misses:   "A charge lamp of so many watts that its current alone keeps a small load alive..",
 	Needs:    Bonded,
 	Bad: `battery    G1  cca 540A  grounds-to frame
 alternator G2  60A  setpoint 14.3V  grounds-to frame

@@ -18,7 +18,7 @@ import (
 // the trade's fault lists; the drafts are invented).
 func TestRunsOn(t *testing.T) {
 	for _, name := range []string{
-		"exciter", "jumper", "fan", "main-switch", "relay-held", "second-feed",
+		"exciter", "jumper", "fan", "main-switch", "relay-held", "second-feed", "tell-tale", "starter",
 	} {
 		t.Run(name, func(t *testing.T) {
 			src := runOnDraft(t, name)
