@@ -40,7 +40,7 @@ func (c *canvas) drawBridge(s *strand) {
 	x, w := s.col.track().x, s.run.w
 	x1, x2 := x-bridgeHalf, x+bridgeHalf
 	y1, y2, foot := c.g.tall.heightOf(s.upper.joint), c.g.tall.heightOf(s.lower.joint), c.g.tall.railY+bridgeDeep
-	_, width := strokeOf(c.p.areaOf(w))
+	width := c.p.strokeMM(w)
 	c.wires.Add(c.wireNode(w, []float64{x1, y1, x1, foot, x2, foot, x2, y2}, c.haloEnds(s)))
 	c.takeLine(x1, y1, x1, foot, width+casing)
 	c.takeLine(x2, y2, x2, foot, width+casing)

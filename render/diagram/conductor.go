@@ -12,9 +12,7 @@ import (
 // wireNode draws the conductor through the points x, y, x, y ...: something
 // wide to point at, halo, casing, insulation, tracer.
 func (c *canvas) wireNode(w *model.Wire, p []float64, cutHalo [2]float64) *scene.Node {
-	k, width := strokeOf(c.p.areaOf(w))
-	c.passWay(w.Number, p, width+casing)
-	n := fmt.Sprint(k)
+	c.passWay(w.Number, p, c.p.strokeMM(w)+casing)
 	g := scene.G("wire")
 	g.ID = c.id("w-", w.Number)
 	data := c.p.wireData(w)
@@ -27,13 +25,29 @@ func (c *canvas) wireNode(w *model.Wire, p []float64, cutHalo [2]float64) *scene
 		g.Data = append(g.Data, scene.Attr{Name: "size", Value: s.name})
 	}
 	g.Data = append(g.Data, scene.Attr{Name: "color", Value: colorText(w.Color)})
-	dash := wireDash(w)
+	g.Add(scene.Line("hit", p...))
+	if c.p.now != nil {
+		c.p.now.paint(g, w, p, haloOf(p, cutHalo))
+		return g
+	}
+	k, _ := strokeOf(c.p.areaOf(w))
+	n, dash := fmt.Sprint(k), wireDash(w)
 	paint, tracer := paintsOf(w)
-	g.Add(scene.Line("hit", p...), scene.Line("halo h"+n, haloOf(p, cutHalo)...), scene.Line("case k"+n+dash, p...), scene.Line("ins w"+n+" c"+paint+dash, p...))
+	g.Add(scene.Line("halo h"+n, haloOf(p, cutHalo)...), scene.Line("case k"+n+dash, p...), scene.Line("ins w"+n+" c"+paint+dash, p...))
 	if tracer != "" {
 		g.Add(scene.Line("tr r"+n+" c"+tracer+dash, p...))
 	}
 	return g
+}
+
+// strokeMM is how wide a wire is drawn, without its casing: by its size, or by
+// its state.
+func (p *plan) strokeMM(w *model.Wire) float64 {
+	if p.now != nil {
+		return lookOf(p.now.classOf(w)).width
+	}
+	_, width := strokeOf(p.areaOf(w))
+	return width
 }
 
 // haloOf is the way of a wire without its two ends, where they are upright.

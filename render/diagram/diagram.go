@@ -12,6 +12,7 @@ import (
 	"legwork/harness/model"
 	"legwork/harness/route"
 	"legwork/harness/size"
+	"legwork/harness/solve"
 	"legwork/render/scene"
 )
 
@@ -23,6 +24,12 @@ type Input struct {
 	Sizes  *size.Sizes
 	Title  Title
 	Paper  string // one of Papers; DefaultPaper when empty
+
+	// Played and Step ask for the state view: every conductor drawn by what it
+	// carries in that step, contacts and outputs as they stand then. Empty: the
+	// plain schematic, without volts.
+	Played *solve.History
+	Step   string
 }
 
 // Title is what the title block says beside the title of the harness. Empty

@@ -53,8 +53,8 @@ func (c *canvas) draw() {
 func (c *canvas) scene(title string) *scene.Scene {
 	p := c.p
 	s := &scene.Scene{
-		Name: fmt.Sprintf("paths-%d", c.g.number), Lang: "en", WidthMM: p.paper.w, HeightMM: p.paper.h, Styles: styles(),
-		Title: fmt.Sprintf("Current-path diagram, sheet %d of %d: %s", c.g.number, len(p.sheets), p.title()),
+		Name: fmt.Sprintf("paths-%d", c.g.number), Lang: "en", WidthMM: p.paper.w, HeightMM: p.paper.h, Styles: c.p.styles(),
+		Title: fmt.Sprintf("Current-path diagram%s, sheet %d of %d: %s", p.inStep(), c.g.number, len(p.sheets), p.title()),
 		Desc:  c.describe(), FocusClasses: []string{"wire"},
 	}
 	s.Nodes = []*scene.Node{
@@ -67,6 +67,9 @@ func (c *canvas) scene(title string) *scene.Scene {
 // describe says in words what the sheet shows.
 func (c *canvas) describe() string {
 	var b strings.Builder
+	if c.p.now != nil {
+		b.WriteString("Conductors are drawn by their state: " + c.p.now.title() + ". ")
+	}
 	var tags []string
 	for _, j := range c.p.rails {
 		tags = append(tags, j.tag)

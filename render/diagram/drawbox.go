@@ -67,7 +67,7 @@ func (s *strand) endName() string {
 // drawStrap draws a wire between two studs: lying, at the height of the studs.
 func (c *canvas) drawStrap(s *strand) {
 	x1, x2, y := s.col.track().x, s.second.x, c.g.tall.studY
-	_, width := strokeOf(c.p.areaOf(s.run.w))
+	width := c.p.strokeMM(s.run.w)
 	c.wires.Add(c.wireNode(s.run.w, []float64{x1, y, x2, y}, [2]float64{}))
 	c.takeLine(x1, y, x2, y, width+casing)
 	for _, x := range []float64{x1, x2} {

@@ -154,7 +154,7 @@ func (c *canvas) drawPin(g *scene.Node, v view, q *pin) {
 	} else if words, ok := c.p.stray(q); ok {
 		c.drawStray(q, x, y, words)
 	}
-	if len(q.term.Ends) == 0 && q.term.Metal != nil {
+	if len(q.term.Ends) == 0 && q.term.Metal != nil || isEmptyRest(q.term) {
 		return
 	}
 	circle := scene.Ring("term", x, y, termR)

@@ -77,7 +77,7 @@ func (c *canvas) valueOf(it *item) string {
 			return it.mate.sub + " " + c.pathText(t)
 		}
 	}
-	return ""
+	return c.p.stateOf(it)
 }
 
 func (c *canvas) ratedA(it *item) float64 {

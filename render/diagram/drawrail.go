@@ -74,7 +74,7 @@ func (c *canvas) drawRails() {
 		g.ID = c.id("b-", j.name)
 		g.Title = "rail " + j.tag + ": " + j.name + ", " + j.about
 		g.Data = []scene.Attr{{Name: "joint", Value: j.name}}
-		g.Add(scene.Line("rail", drawLeft, y, x2, y))
+		g.Add(scene.Line("rail"+c.p.railPaint(j), drawLeft, y, x2, y))
 		c.takeLine(drawLeft, y, x2, y, railMM)
 		if on {
 			g.Add(scene.Area("dot", x2+2, y, x2-0.3, y-1.3, x2-0.3, y+1.3))

@@ -116,6 +116,8 @@ func (c *canvas) nameUnitPin(it *item, mid float64, at outer) {
 	room := c.g.pitch - 0.8
 	if at.left && at.right {
 		room = min(room, 2*limit)
+	} else if at.left || at.right {
+		room = min(room, limit+c.g.pitch/2-0.4) // it moves towards the pin beside it
 	}
 	role := fitted(small(c.underPin(it, room)), room)
 	under := x
@@ -139,6 +141,9 @@ func (c *canvas) nameUnitPin(it *item, mid float64, at outer) {
 // role; the cavity alone where both are too long.
 func (c *canvas) underPin(it *item, room float64) string {
 	cavity, role := it.pins[0].term.Cavity, roleOf(it)
+	if on := c.p.outputText(it); on != "" {
+		return firstFit(room, cavity+" "+role+": "+on, role+": "+on, on)
+	}
 	switch both := cavity + " " + role; {
 	case cavity == "" || cavity == it.pins[0].term.Name:
 		return role

@@ -10,8 +10,16 @@ import (
 // stubMM is how far a cut wire goes before its box.
 const stubMM = 9.5
 
-// label gives the two lines at a wire: its number, and size with color.
+// label gives the two lines at a wire: its number, and size with color or its
+// state.
 func (p *plan) label(w *model.Wire) []line {
+	if p.now != nil {
+		return []line{fitted(strong(w.Number), 18), small(p.now.label(w))}
+	}
+	return p.plainLabel(w)
+}
+
+func (p *plan) plainLabel(w *model.Wire) []line {
 	out := []line{fitted(strong(w.Number), 18)}
 	if data := p.wireData(w); data != "" {
 		out = append(out, fitted(small(data), 19))
@@ -107,7 +115,7 @@ func (c *canvas) drawStrand(s *strand) {
 		return
 	}
 	y1, y2 := c.strandEnds(s)
-	_, width := strokeOf(c.p.areaOf(s.run.w))
+	width := c.p.strokeMM(s.run.w)
 	c.wires.Add(c.wireNode(s.run.w, []float64{x, y1, x, y2}, c.haloEnds(s)))
 	c.takeLine(x, y1, x, y2, width+casing)
 	c.endDot(s, s.upper, x, y1, width)

@@ -22,13 +22,17 @@ func (c *canvas) drawLegend() {
 	if c.p.m.Metric {
 		unit = "mm²"
 	}
-	c.legend.Add(scene.Words(strong("").class(), legendX, y, scene.Start, "Reading this sheet"))
+	c.legend.Add(scene.Words(strong("").class(), legendX, y, scene.Start, c.p.keyTitle()))
 	text := c.p.readingLines(unit)
 	for i, t := range text {
 		l := fitted(small(t), railsX-legendX-1)
 		c.legend.Add(scene.Words(l.class(), legendX, y+3.4+legendRow*float64(i), scene.Start, l.text))
 	}
 	yk := y + 3.4 + legendRow*float64(len(text)) + 0.9
+	if c.p.now != nil {
+		c.drawStateKey(yk - 0.9)
+		return
+	}
 	x := legendX
 	for i, n := range strokeNames(c.p.m.Metric) {
 		k := fmt.Sprint(i)
@@ -42,6 +46,9 @@ func (c *canvas) drawLegend() {
 // readingLines are the sentences of the legend; what the harness has none of
 // is not explained.
 func (p *plan) readingLines(unit string) []string {
+	if p.now != nil {
+		return p.stateLines()
+	}
 	text := []string{
 		"Colored line: one wire; " + unit + ", color (IEC 60757).",
 		"Black bar: one joint: rail, splice, stud, terminal.",

@@ -62,11 +62,11 @@ func (p *plan) fill() {
 }
 
 // leastPitch is the smallest distance of tracks that leaves room for the
-// longest label beside a wire.
+// longest label beside a wire. The state view keeps the tracks of the plain one.
 func (p *plan) leastPitch() float64 {
 	need := 0.0
 	for _, r := range p.runs {
-		for _, l := range p.label(r.w) {
+		for _, l := range p.plainLabel(r.w) {
 			need = max(need, l.width())
 		}
 	}

@@ -24,6 +24,7 @@ type plan struct {
 	sheets   []*page
 	paper    paper
 	notes    diag.List
+	now      *moment // state view; nil for the plain schematic
 }
 
 // item is one symbol of the drawing: a device, a part of one (coil, contact),
@@ -101,7 +102,11 @@ type end struct {
 
 func newPlan(in Input) *plan {
 	n := len(in.Model.Terminals)
-	return &plan{in: in, m: in.Model, pins: make([]*pin, n), meets: make([]*joint, n)}
+	p := &plan{in: in, m: in.Model, pins: make([]*pin, n), meets: make([]*joint, n)}
+	if p.now, p.notes = momentOf(in); p.now != nil {
+		p.in.Title.Extra = p.now.title()
+	}
+	return p
 }
 
 // collect turns the model into items, joints and runs.

@@ -23,6 +23,9 @@ const (
 func (p *plan) nameRails() {
 	for _, j := range p.rails {
 		p.nameRail(j)
+		if p.now != nil {
+			j.about = p.now.railText(j)
+		}
 	}
 	slices.SortStableFunc(p.rails, func(a, b *joint) int {
 		return cmp.Or(cmp.Compare(a.class, b.class), cmp.Compare(a.far, b.far), cmp.Compare(a.id, b.id))

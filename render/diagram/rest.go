@@ -5,10 +5,19 @@ import (
 	"legwork/harness/part"
 )
 
-// closedOff reports whether a contact of the device is closed as the sheet is
-// drawn: in the first step, off, with no volts on any coil. The kind's own law
-// answers, so that the drawing can't contradict the sums.
-func (p *plan) closedOff(d *model.Device, a, b string) bool {
+// closed reports whether a contact of the device is closed as the sheet is
+// drawn: in the step of the state view, or else in the first step, off, with no
+// volts on any coil. The kind's own law answers, so that the drawing can't
+// contradict the sums.
+func (p *plan) closed(d *model.Device, a, b string) bool {
+	if p.now != nil {
+		for _, k := range p.now.stamped(p.m, d) {
+			if k.Use == part.ContactElement && (k.A == a && k.B == b || k.A == b && k.B == a) && p.now.conducts(d, k) {
+				return true
+			}
+		}
+		return false
+	}
 	if d.Kind.Stamp == nil {
 		return false
 	}
@@ -25,14 +34,14 @@ func (p *plan) closedOff(d *model.Device, a, b string) bool {
 	return false
 }
 
-// atRest draws the contact of a form as it stands in off: a closed one with
+// atRest draws the contact of a form as it stands then: a closed one with
 // its bold blade, an open one with the blade slanted. Only the moved contact
 // counts: a blade of a change-over rests on the other one by itself.
 func (p *plan) atRest(f form, d *model.Device) form {
 	closed := false
 	if d.Kind.Switches != nil {
 		for _, q := range d.Kind.Switches(d.Device) {
-			closed = closed || !q.AtRest && f.hasPin(q.A) && f.hasPin(q.B) && p.closedOff(d, q.A, q.B)
+			closed = closed || !q.AtRest && f.hasPin(q.A) && f.hasPin(q.B) && p.closed(d, q.A, q.B)
 		}
 	}
 	var marks []mark

@@ -25,7 +25,7 @@ func (p *plan) keyForm(d *model.Device) (form, bool) {
 			return form{}, false
 		}
 		pins = append(pins, t.Name)
-		closed[t.Name] = p.closedOff(d, feed, t.Name)
+		closed[t.Name] = p.closed(d, feed, t.Name)
 	}
 	return keyMarks(pins, joined, closed), len(pins) > 1
 }
