@@ -1,7 +1,6 @@
 package diagram
 
 import (
-	"path"
 	"strconv"
 	"strings"
 
@@ -10,39 +9,48 @@ import (
 
 func itoa(n int) string { return strconv.Itoa(n) }
 
-// drawFrame draws border, centering marks and reference zones of 50 mm counted
-// from the middle of the sheet (ISO 5457, from memory).
+const band = 5.0 // of the reference zones, mm
+
+// drawFrame draws the border and keeps its centering marks clear.
 func (c *canvas) drawFrame() {
 	s := c.p.paper
+	c.frame.Add(s.border()...)
+	mid := (s.margin + s.h - s.margin) / 2
+	c.takeLine(s.w-s.margin-band, mid, s.w-s.margin, mid, 0.7)
+	c.takeLine(s.left, mid, s.left+band, mid, 0.7)
+}
+
+// border gives border, centering marks and reference zones of 50 mm counted
+// from the middle of the sheet (ISO 5457, from memory).
+func (s paper) border() []*scene.Node {
 	x1, y1, x2, y2 := s.left, s.margin, s.w-s.margin, s.h-s.margin
-	const band = 5.0
-	c.frame.Add(scene.Frame("l70", x1, y1, x2, y2), scene.Frame("l18", x1-band, y1-band, x2+band, y2+band))
+	f := scene.G("")
+	f.Add(scene.Frame("l70", x1, y1, x2, y2), scene.Frame("l18", x1-band, y1-band, x2+band, y2+band))
 	mx, my := (x1+x2)/2, (y1+y2)/2
-	c.takeLine(x2-band, my, x2, my, 0.7)
-	c.takeLine(x1, my, x1+band, my, 0.7)
 	// The lower mark ends at the frame: legend and title block stand there.
-	c.frame.Add(scene.Line("l70", mx, y1-band, mx, y1+band), scene.Line("l70", mx, y2+band, mx, y2),
+	f.Add(scene.Line("l70", mx, y1-band, mx, y1+band), scene.Line("l70", mx, y2+band, mx, y2),
 		scene.Line("l70", x1-band, my, x1+band, my), scene.Line("l70", x2+band, my, x2-band, my))
 	edges := zones(x1, x2)
 	for i := range len(edges) - 1 {
 		at := (edges[i] + edges[i+1]) / 2
 		for _, y := range []float64{y1 - 1.6, y2 + band - 1.6} {
-			c.frame.Add(scene.Words(faint("").class(), at, y, scene.Middle, itoa(i+1)))
+			f.Add(scene.Words(faint("").class(), at, y, scene.Middle, itoa(i+1)))
 		}
 		if i > 0 {
-			c.frame.Add(scene.Line("l18", edges[i], y1-band, edges[i], y1), scene.Line("l18", edges[i], y2, edges[i], y2+band))
+			f.Add(scene.Line("l18", edges[i], y1-band, edges[i], y1), scene.Line("l18", edges[i], y2, edges[i], y2+band))
 		}
 	}
 	edges = zones(y1, y2)
 	for i := range len(edges) - 1 {
 		at := (edges[i]+edges[i+1])/2 + 0.9
 		for _, x := range []float64{x1 - band/2, x2 + band/2} {
-			c.frame.Add(scene.Words(faint("").class(), x, at, scene.Middle, zoneLetter(i)))
+			f.Add(scene.Words(faint("").class(), x, at, scene.Middle, zoneLetter(i)))
 		}
 		if i > 0 {
-			c.frame.Add(scene.Line("l18", x1-band, edges[i], x1, edges[i]), scene.Line("l18", x2, edges[i], x2+band, edges[i]))
+			f.Add(scene.Line("l18", x1-band, edges[i], x1, edges[i]), scene.Line("l18", x2, edges[i], x2+band, edges[i]))
 		}
 	}
+	return f.Kids
 }
 
 // zones cuts an edge into stretches of 50 mm from its middle; what is left at
@@ -70,13 +78,7 @@ func zoneLetter(i int) string {
 	return string(letters[i%len(letters)])
 }
 
-// title is the harness's title, or else the name of its draft.
-func (p *plan) title() string {
-	if p.m.Title != "" {
-		return p.m.Title
-	}
-	return strings.TrimSuffix(path.Base(p.m.File), ".draft")
-}
+func (p *plan) title() string { return NameOf(p.m) }
 
 // supplement is the second title: how the sheet is drawn, and with what
 // options where there are any.
@@ -85,44 +87,22 @@ func (p *plan) supplement() string {
 	if extra == "" {
 		extra = "Drawn de-energized, key off"
 	}
-	if s := p.fitting(); s != "" {
-		extra += "\n" + s
-	}
-	return extra
+	return WithOptions(p.m, extra)
 }
 
-// fitting says which options the drawing has and which it leaves out.
-func (p *plan) fitting() string {
-	var with, without []string
-	for _, o := range p.m.Options {
-		if o.Fitted {
-			with = append(with, o.Name)
-		} else {
-			without = append(without, o.Name)
-		}
-	}
-	var out []string
-	if len(with) > 0 {
-		out = append(out, "with "+strings.Join(with, ", "))
-	}
-	if len(without) > 0 {
-		out = append(out, "without "+strings.Join(without, ", "))
-	}
-	if len(out) == 0 {
-		return ""
-	}
-	return "Options: " + strings.Join(out, "; ")
-}
-
-// drawTitle draws the title block, 180 mm wide, with the fields of ISO 7200.
 func (c *canvas) drawTitle() {
-	s, t := c.p.paper, c.p.in.Title
+	c.frame.Add(c.p.paper.titleBlock(Heading{
+		Title: c.p.in.Title, Kind: "Current-path diagram", Name: c.p.title(), Extra: c.p.supplement(), Sheet: c.g.number, Sheets: len(c.p.sheets),
+	}))
+}
+
+// titleBlock gives the title block, 180 mm wide, with the fields of ISO 7200.
+func (s paper) titleBlock(h Heading) *scene.Node {
+	t := h.Title
 	x2, y2 := s.w-s.margin, s.h-s.margin
 	x, y := x2-blockW, y2-blockH
 	g := scene.G("title-block", scene.Frame("l70", x, y, x2, y2))
-	c.frame.Add(g)
-	extra := c.p.supplement()
-	sheet := itoa(c.g.number) + " / " + itoa(len(c.p.sheets))
+	sheet := itoa(h.Sheet) + " / " + itoa(h.Sheets)
 	cells := []struct {
 		x, y, w, h   float64
 		field, value string
@@ -130,14 +110,14 @@ func (c *canvas) drawTitle() {
 		bold         bool
 	}{
 		{0, 0, 45, 12, "Customer", t.Customer, sizeName, false},
-		{45, 0, 90, 12, "Document type", "Current-path diagram", sizeName, false},
+		{45, 0, 90, 12, "Document type", h.Kind, sizeName, false},
 		{135, 0, 45, 12, "Document number", t.Number, sizeName, true},
 		{0, 12, 45, 11.5, "Created by", t.CreatedBy, sizeName, false},
-		{45, 12, 90, 11.5, "Title", c.p.title(), sizeLarge, true},
+		{45, 12, 90, 11.5, "Title", h.Name, sizeLarge, true},
 		{135, 12, 15, 11.5, "Rev.", t.Revision, sizeName, true},
 		{150, 12, 30, 11.5, "Date of issue", t.Date, sizeName, false},
 		{0, 23.5, 45, 11.5, "Approved by", t.ApprovedBy, sizeName, false},
-		{45, 23.5, 90, 11.5, "Supplementary title", extra, sizeName, false},
+		{45, 23.5, 90, 11.5, "Supplementary title", h.Extra, sizeName, false},
 		{135, 23.5, 15, 11.5, "Lang.", "en", sizeName, false},
 		{150, 23.5, 30, 11.5, "Sheet", sheet, sizeName, true},
 	}
@@ -161,4 +141,5 @@ func (c *canvas) drawTitle() {
 			g.Add(scene.Words(v.class(), x+k.x+1, y+k.y+k.h-1.8, scene.Start, v.text))
 		}
 	}
+	return g
 }
