@@ -77,13 +77,29 @@ func fusesSideBySide(p *Pass) {
 	for _, f := range list {
 		sum += f.RatedA
 	}
-	for _, w := range p.Sizes.Wires {
+	beside := p.besideEach(list)
+	for i := range p.Sizes.Wires {
+		w := &p.Sizes.Wires[i]
+		if beside[w.Wire.From] < 2 && beside[w.Wire.To] < 2 {
+			continue
+		}
 		for _, l := range w.Judgement.Limits {
 			if l.Name == gauge.FloorProtection && !l.Hint && l.Got < sum {
-				p.judgeBeside(list, w, l.Got)
+				p.judgeBeside(list, *w, l.Got)
 			}
 		}
 	}
+}
+
+// besideEach counts the fuses of which each terminal is in the fused part.
+func (p *Pass) besideEach(list []mainFuse) map[*model.Terminal]int {
+	count := map[*model.Terminal]int{}
+	for _, f := range list {
+		for t := range p.fusedPart(f.out, nil) {
+			count[t]++
+		}
+	}
+	return count
 }
 
 // judgeBeside holds a wire against the fuses at either of its ends.

@@ -87,6 +87,7 @@ type chooser struct {
 	banks    []bank
 	ways     []ways          // by step ID, and within it by bank
 	flows    []flow          // of all losses of a division
+	taken    []Share         // room for the shares of one path
 	stuck    map[judged]bool // loads that no size of the open wires brings within their limit
 	spares   []float64       // by wire ID: the largest resistance that drop allows, 0 where not judged
 }

@@ -45,12 +45,12 @@ func (c *chooser) demand() currents {
 		loaded: make([]int, len(m.Wires)),
 	}
 	worst := make([]float64, len(m.Wires)) // heatA over the bundle factor
-	share := loadedFrom(m, c.base)
+	share, flows := loadedFrom(m, c.base), make([]float64, len(m.Wires))
 	for _, s := range c.history.States {
 		if !steady(s) {
 			continue
 		}
-		flows := c.flowing(s)
+		flows = c.flowing(s, flows)
 		inLeg, warms := countLoaded(m, c.r, flows, share), c.rootMeanSquare(s)
 		for _, w := range m.Wires {
 			amps := math.Abs(s.WireA[w.ID])
@@ -79,10 +79,9 @@ func (k *currents) peak(w *model.Wire, amps float64, at string) {
 	}
 }
 
-// flowing gives the size of every wire's current in a state, by wire ID. While
-// the engine runs, the battery may be flat.
-func (c *chooser) flowing(s *solve.State) []float64 {
-	flows := make([]float64, len(s.WireA))
+// flowing gives the size of every wire's current in a state, by wire ID, in the
+// room of an older list. While the engine runs, the battery may be flat.
+func (c *chooser) flowing(s *solve.State, flows []float64) []float64 {
 	for i, amps := range s.WireA {
 		flows[i] = math.Abs(amps)
 	}

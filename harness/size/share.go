@@ -64,7 +64,7 @@ func (tr *tree) walk(point int, yield func(e *edge, near int)) {
 // and back. The list and the metal between add up to all that is lost, the
 // drivers included.
 func (c *chooser) shares(p Path) []Share {
-	var list []Share
+	list := c.taken[:0]
 	plus, minus := c.endsOf(p)
 	p.ways.out.walk(c.tracer.point[plus.ID], func(e *edge, near int) { list = append(list, c.share(p, e, near, 1)) })
 	for i, j := 0, len(list)-1; i < j; i, j = i+1, j-1 {
@@ -76,7 +76,8 @@ func (c *chooser) shares(p Path) []Share {
 			p.ExtraA = 0 // counted as far as here
 		}
 	})
-	return list
+	c.taken = list
+	return slices.Clone(list)
 }
 
 // share is what one edge takes; sense is 1 on the way out, -1 on the way back.
