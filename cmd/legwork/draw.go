@@ -18,6 +18,7 @@ type drawCmd struct {
 	Sheet    int    `default:"1" help:"Which sheet to write where there are several."`
 	Out      string `short:"o" help:"A file for one sheet, or a folder (name ending in /) for all of them; standard output otherwise."`
 	Paper    string `enum:"auto,a3,a4,tabloid" default:"auto" help:"What to draw on: a3, a4, tabloid (11 x 17 in), or auto: a4 where one sheet of it is enough, else a3."`
+	Step     string `help:"Draw the state in this step of use instead: every wire by what it carries, contacts and outputs as they stand then."`
 	Customer string `help:"Customer for the title block."`
 	By       string `help:"Who drew it, for the title block."`
 	Number   string `help:"Document number for the title block."`
@@ -30,6 +31,9 @@ type drawCmd struct {
 func (c *drawCmd) Run(ctx context.Context, s streams) error {
 	r, err := sound(ctx, s, c.Draft, c.judging)
 	if err != nil {
+		return err
+	}
+	if err := c.playable(r); err != nil {
 		return err
 	}
 	sheets, notes := c.sheets(r)
@@ -55,18 +59,33 @@ func (c *drawCmd) Run(ctx context.Context, s streams) error {
 
 func (c *drawCmd) sheets(r *harness.Result) ([]diagram.Sheet, diag.List) {
 	return diagram.Schematic(diagram.Input{
-		Model: r.Model, Routes: r.Routes, Sizes: r.Sizes, Paper: c.Paper,
+		Model: r.Model, Routes: r.Routes, Sizes: r.Sizes, Paper: c.Paper, Played: r.Sizes.Usual, Step: c.Step,
 		Title: diagram.Title{
 			Customer: c.Customer, CreatedBy: c.By, Number: c.Number, Revision: c.Revision, Date: c.Date,
 		},
 	})
 }
 
+// playable refuses a step that is not there, or that has no state to draw.
+func (c *drawCmd) playable(r *harness.Result) error {
+	if c.Step == "" {
+		return nil
+	}
+	i, err := stepNamed(r, c.Step)
+	if err != nil {
+		return err
+	}
+	if why := r.Sizes.Usual.States[i].Skipped; why != "" {
+		return errUsage{fmt.Errorf("step %s has no state to draw: %s", c.Step, why)}
+	}
+	return nil
+}
+
 // all writes every sheet into a folder and names the files.
 func (c *drawCmd) all(s streams, sheets []diagram.Sheet) error {
 	var pages []page
 	for i, sh := range sheets {
-		pages = append(pages, page{sheetName(i, len(sheets)), func(w io.Writer) error { return scene.WriteSVG(w, sh.Scene) }})
+		pages = append(pages, page{sheetName(c.Step, i, len(sheets)), func(w io.Writer) error { return scene.WriteSVG(w, sh.Scene) }})
 	}
 	if err := saveAll(c.Out, c.Draft, pages); err != nil {
 		return err
@@ -79,9 +98,13 @@ func (c *drawCmd) all(s streams, sheets []diagram.Sheet) error {
 	return nil
 }
 
-func sheetName(i, n int) string {
-	if n == 1 {
-		return "schematic.svg"
+func sheetName(step string, i, n int) string {
+	name := "schematic"
+	if step != "" {
+		name += "-" + step
 	}
-	return fmt.Sprintf("schematic-%d.svg", i+1)
+	if n > 1 {
+		name += fmt.Sprintf("-%d", i+1)
+	}
+	return name + ".svg"
 }
