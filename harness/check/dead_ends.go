@@ -31,6 +31,8 @@ func (p *Pass) deadEnds(d *model.Device, pin string, ways [][]way) []diag.Relate
 				metals[t.Metal] = true
 				joints = append(joints, diag.Related{At: t.Metal.At, Msg: "its way ends at " + t.Metal.Name})
 			case t.Device == d || t.Metal != nil:
+			case isInputLine(t):
+				ends = append(ends, diag.Related{At: t.At, Msg: "its way ends at " + t.Shown + ", an input"})
 			case t.Device.Kind.Joins && len(t.Ends) > 0:
 				if t.Landing != part.Cavity {
 					joints = append(joints, diag.Related{At: t.Device.At, Msg: "its way ends at " + t.Shown})

@@ -78,6 +78,9 @@ wire 4 K1.87a M1.+ 10AWG 3ft
 wire 5 J1 S1.1 10AWG 1ft
 wire 6 S1.2 K1.86 10AWG 1ft
 wire 7 K1.85 E1 10AWG 1ft
+fuse F2 100A from G1 6in
+wire 8 G1.+ F2.1 4AWG 6in
+wire 9 F2.2 G2.B+ 4AWG 2ft
 `
 	found := checked(t, "x.draft", src).Findings
 	require.Len(t, found, 1, "%v", found)

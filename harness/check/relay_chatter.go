@@ -31,11 +31,12 @@ wire 4  K1.85   E1     1ft
 `,
 	Good: `battery G1  cca 540A  grounds-to frame
 fuse    F1  10A  from G1 6in
+switch  S1  closed when running
 relay   K1  change-over  suppress resistor
 stud    E1  on frame  M6
 wire 1  G1.+   F1.1   6in
-wire 2  F1.2   K1.30  2ft
-wire 3  K1.87  K1.86  1ft
+wire 2  F1.2   S1.1   2ft
+wire 3  S1.2   K1.86  1ft
 wire 4  K1.85  E1     1ft
 `,
 	Run: relayChatter,

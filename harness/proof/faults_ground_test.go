@@ -4,17 +4,16 @@ var grounds = chapter{"Grounds", []slip{
 	{what: "The engine has no heavy way back to the battery.", rules: "engine-not-bonded thin-engine-strap"},
 	{what: "With one strap lost, the starter's current returns by a thin wire or a shield.", rules: "thin-engine-strap signal-ground-tied",
 		notYet: "straps are not opened one after the other."},
-	{what: "A sensor's return is joined to power ground or metal.", rules: "signal-ground-tied"},
+	{what: "A sensor's return is joined to power ground or metal.", rules: "signal-ground-tied sensor-landed-wrong"},
 	{what: "A controller's power ground goes to other metal than its maker wants.", rules: "ground-elsewhere"},
 	{what: "A controller's or a sensor's ground shares a wire with a motor.", rules: "drop-over-limit",
 		notYet: "a shared return is told only when its drop is over the limit."},
-	{what: "A lost ground sends current backwards through other loads.", rules: "load-without-return",
+	{what: "A lost ground sends current backwards through other loads.", rules: "load-without-return fed-through-load",
 		notYet: "what would happen with each ground opened in turn is not played."},
 	{what: "A device is grounded by its screws, through paint.",
 		cannot: "`grounds-to` is taken at its word; paint is not drawn."},
-	{what: "One of several grounds of a controller is missing.", rules: "load-without-return ground-elsewhere",
-		notYet: "a ground line without a wire is not told while another one of the controller has its own."},
-	{what: "A wideband sensor's reading is off by the drop that its heater makes in a shared ground.", rules: "signal-ground-tied",
+	{what: "One of several grounds of a controller is missing.", rules: "load-without-return"},
+	{what: "A wideband sensor's reading is off by the drop that its heater makes in a shared ground.", rules: "signal-ground-tied sensor-landed-wrong",
 		notYet: "the offset in millivolts is not figured for the signal."},
 	{what: "A controller's ground wire was cut off when the battery moved.", rules: "load-without-return loose-end"},
 	{what: "A trailer, door or boom has its hinge or hitch for a return.",
@@ -59,6 +58,7 @@ var sizing = chapter{"Sizes and heavy ways", []slip{
 // beyond holds the rules that answer no single fault of the table, and why
 // they are there.
 var beyond = map[string]string{
-	"positive-ground": "what depends on which side is fed must not be judged the wrong way round",
-	"wire-too-thin":   "a wire that carries enough but breaks under the hand",
+	"positive-ground":      "what depends on which side is fed must not be judged the wrong way round",
+	"source-leads-nowhere": "an alternator or a battery that lost its cable, which mistakes put into sound drafts showed to be missed",
+	"wire-too-thin":        "a wire that carries enough but breaks under the hand",
 }

@@ -27,7 +27,7 @@ var joints = chapter{"Plugs, splices, terminals", []slip{
 var signals = chapter{"Signals", []slip{
 	{what: "The sensors' 5 V is shorted or has too much on it.", rules: "supply-shorted wrong-volts",
 		notYet: "how much a controller's 5 V may carry is not in the language."},
-	{what: "Feed, return and signal of a sensor are exchanged.", rules: "load-reversed wrong-volts signal-ground-tied load-without-return load-without-feed supply-shorted"},
+	{what: "Feed, return and signal of a sensor are exchanged.", rules: "load-reversed wrong-volts sensor-landed-wrong signal-ground-tied load-without-return load-without-feed supply-shorted"},
 	{what: "A crank or cam signal runs beside ignition or motor wires.",
 		notYet: "legs are shared, cables are twisted or shielded; no rule compares the two."},
 	{what: "A shield is grounded at both ends.", rules: "signal-ground-tied"},

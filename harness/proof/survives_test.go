@@ -3,7 +3,7 @@ package proof
 // survives says for each sort of mistake why some of them are not answered, or
 // what it would mean if one were not.
 var survives = map[string]string{
-	"wire cut": "A sensor may do without a feed of its own, so one that lost it is taken for the two-wire sort. An alternator or a battery beside another one that lost its cable is told by what the rest has to give, not by name. " +
+	"wire cut": "A sensor may do without a feed of its own, so one that lost it is taken for the two-wire sort. " +
 		"What was in the vehicle already is not asked for wires. A cut diode leaves a circuit without one, which nobody can tell from a circuit that never had one.",
 	"strap lost":                   "The loads that lost their way are told with the end of it; where only engine metal is cut off, that metal is told, or where another way back is left, the drop over it.",
 	"two sizes thinner":            "Series wires get one size, so a single thinner link may still do; what it adds to the loss is told as soon as the limit is passed.",
@@ -15,12 +15,12 @@ var survives = map[string]string{
 	"fuse doubled":                 "A wire behind is thinner than the doubled fuse asks for, yet it has another fuse that is found worse, or outlasts this one by the milder rules.",
 	"fuse halved":                  "All have to be answered.",
 	"87 and 87a exchanged":         "A relay of a draft may be meant to rest closed where nothing says when its load works.",
-	"coil behind its own contact":  "The load that is never on is told, not yet the relay that can never pull in.",
+	"coil behind its own contact":  "All have to be answered.",
 	"weak relay":                   "All have to be answered.",
 	"no suppression":               "All have to be answered.",
 	"feed moved to ACC":            "What hangs there is there already, and nothing in the draft says when it has to work.",
 	"feed moved to START":          "What hangs there is there already, and nothing in the draft says when it has to work.",
-	"feed always live":             "With the battery switch off nothing is drawn, so nothing tells that the key no longer stops the engine: not yet.",
+	"feed always live":             "With the battery switch off nothing is drawn, and nothing says which step is the one with the key off alone; or no engine is worked from that wire.",
 	"start moved to run":           "The clutch or neutral switch on the way is closed only while cranking, says the draft, so nothing turns at the wrong time.",
 	"key lets go":                  "No controller hangs on that key, so nothing restarts.",
 	"diode turned":                 "All have to be answered.",
@@ -30,7 +30,7 @@ var survives = map[string]string{
 	"unsealed in the wet":          "All have to be answered.",
 	"ground on other metal":        "All have to be answered.",
 	"sensor ground tied":           "All have to be answered.",
-	"sensor returned to metal":     "Not yet: nothing asks a sensor to return to the controller that reads it.",
-	"controller's lines exchanged": "Not yet: signals, shields and sensor grounds are not held against the terminals of the sensors that they lead to.",
+	"sensor returned to metal":     "All have to be answered.",
+	"controller's lines exchanged": "Signals have no sort in the language: which input is for which of them only the bench shows. Where a return ends on an input, the sensors are told that lose theirs.",
 	"two in a cavity":              "All have to be answered.",
 }
