@@ -43,7 +43,8 @@ func (r *Result) Margins() []Margin {
 		return nil
 	}
 	var list []Margin
-	for _, all := range [][]Margin{r.dropMargins(), r.wireMargins(MarginAmpacity), r.wireMargins(MarginProtection), r.fuseMargins(), r.pullMargins(), r.holdMargins()} {
+	for _, all := range [][]Margin{r.dropMargins(), r.wireMargins(MarginAmpacity), r.wireMargins(MarginProtection), r.fuseMargins(), r.pullMargins(), r.holdMargins(),
+		r.crankMargins(), r.chargeMargins(MarginSpeed), r.chargeMargins(MarginIdle), r.drainMargins()} {
 		if tight, ok := narrowest(all); ok {
 			list = append(list, tight)
 		}

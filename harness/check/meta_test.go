@@ -21,7 +21,7 @@ import (
 
 // frame names the files of the package that hold no rule of their own.
 var frame = []string{
-	"accept.go", "came_by.go", "dead_ends.go", "drain.go", "first_fuse.go", "fixes.go", "graph.go", "interlock.go", "loss_parts.go", "lost_return.go", "net_loads.go", "open_branch.go", "open_circuit.go", "open_ways.go", "opened_contact.go",
+	"accept.go", "balance.go", "came_by.go", "dead_ends.go", "drain.go", "first_fuse.go", "fixes.go", "graph.go", "interlock.go", "loss_parts.go", "lost_return.go", "net_loads.go", "open_branch.go", "open_circuit.go", "open_ways.go", "opened_contact.go",
 	"page.go", "pass.go", "reach.go", "rule.go", "run_down.go", "series.go", "sixty.go", "stages.go", "terminals.go", "uses.go", "way_back.go", "wire_limits.go",
 }
 

@@ -11,6 +11,8 @@ type Supply struct {
 	Pilot       string // a terminal that follows Plus while the source gives; "" for none
 	Battery     bool   // may be shorted for hundreds of amperes at any time
 	MaxA        float64
+	IdleA       float64 // machines that charge: hot, with the engine idling
+	IdleSaid    bool    // the draft gave that
 	CCA         float64 // batteries
 	Ohm         float64 // batteries: warm internal resistance
 	AmpHours    float64 // batteries: capacity; 0: not said

@@ -14,6 +14,7 @@ var _ = define(Kind{
 	Letter: "G",
 	Settings: []Setting{
 		bare("rating", "rated output", Figure{Name: "current", Dim: quantity.Current, Min: 1, Max: 1000, Doc: "rated output"}.guess(gauge.UsualAlternatorA, "usual-alternator")),
+		named("idle", "output hot with the engine idling, from its sheet or curve", Figure{Name: "current", Dim: quantity.Current, Min: 0, Max: 1000, Doc: "output at idle"}),
 		named("setpoint", "volts that its regulator holds", Figure{Name: "volts", Dim: quantity.Voltage, Min: 6, Max: 60, Doc: "regulated volts"}.guess(gauge.UsualSetpointV, "usual-setpoint").by(ByVolts)),
 	},
 	Terminals: []Terminal{
@@ -27,7 +28,7 @@ var _ = define(Kind{
 	Stamp:  stampAlternator,
 	Symbol: alternatorSymbol(),
 	Supplies: func(d *Device) []Supply {
-		return []Supply{{Plus: "B+", Minus: "-", Pilot: "D+", MaxA: d.Num("rating"), SetpointV: d.Num("setpoint")}}
+		return []Supply{{Plus: "B+", Minus: "-", Pilot: "D+", MaxA: d.Num("rating"), IdleA: d.Num("idle"), IdleSaid: d.Said("idle"), SetpointV: d.Num("setpoint")}}
 	},
 	Inside: func(d *Device) []Path { return []Path{{A: "D+", B: "-", OneWay: true}} },
 	Buys: func(d *Device) []Purchase {
