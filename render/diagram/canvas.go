@@ -13,6 +13,7 @@ type canvas struct {
 
 	taken []scene.Box // what texts keep clear of
 	ways  []way       // where the wires run, for the labels beside them
+	said  []way       // the labels that stand beside wires
 	jobs  []job
 	ids   map[string]int
 }

@@ -29,6 +29,9 @@ func (p *plan) captions() {
 				if j := s.upper.joint; best == "" && j != nil {
 					best = j.name
 				}
+				if j := s.lower.joint; best == "" && s.upper.box && j != nil {
+					best = j.name
+				}
 			}
 			t.caption = best
 		}

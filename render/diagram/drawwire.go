@@ -128,11 +128,11 @@ func (c *canvas) drawStrand(s *strand) {
 		from = c.g.tall.railY + 1
 	}
 	lines := c.p.label(s.run.w)
-	choices := beside(lines, x, (width+casing)/2, from, to)
+	settings := [][]line{lines}
 	if len(lines) == 2 {
-		one := []line{{text: lines[0].text + " · " + lines[1].text, size: sizeSmall}}
-		choices = append(choices, beside(one, x, (width+casing)/2, from, to)...)
+		settings = append(settings, []line{{text: lines[0].text + " · " + lines[1].text, size: sizeSmall}})
 	}
+	choices := beside(x, (width+casing)/2, from, to, settings...)
 	c.jobs = append(c.jobs, job{rank: 5 + int(min((to-from)/10, 9)), class: "wl", data: []scene.Attr{{Name: "wire", Value: s.run.w.Number}}, choices: choices})
 }
 

@@ -29,6 +29,31 @@ func (c *canvas) passWay(wire string, p []float64, stroke float64) {
 	}
 }
 
+// crowded is what a label costs that stands so near beside that of another wire
+// that both read as one text; labelApart is what tells them apart, mm: two
+// blanks of their size.
+const (
+	crowded    = 15.0
+	labelApart = 1.4
+)
+
+// confuses is what a text about a wire costs for being taken for one about
+// another.
+func (c *canvas) confuses(b scene.Box, wire string) float64 {
+	cost := 0.0
+	if c.misleads(b, wire) {
+		cost = misled
+	}
+	wide := b
+	wide.X1, wide.X2 = b.X1-labelApart, b.X2+labelApart
+	for _, s := range c.said {
+		if s.wire != wire && wide.Overlap(s.box) > 0 {
+			return cost + crowded
+		}
+	}
+	return cost
+}
+
 // misleads reports whether a text about a wire would be read as one about
 // another: some other wire is nearer to it, as under the end of a thicker one.
 func (c *canvas) misleads(b scene.Box, wire string) bool {

@@ -21,6 +21,9 @@ func (c *canvas) placeLabels() {
 			l := best.lines[i]
 			g.Add(scene.Words(l.class(), best.x, b.Y2-0.21*l.size, best.at, l.text))
 			c.taken = append(c.taken, b)
+			if j.class == "wl" {
+				c.said = append(c.said, way{j.data[0].Value, b})
+			}
 		}
 		c.labels.Add(g)
 	}
@@ -40,8 +43,8 @@ func (c *canvas) choose(j job, field scene.Box) choice {
 		k := ch.cost
 		for _, b := range ch.boxes() {
 			k += c.covered(b, field)
-			if j.class == "wl" && c.misleads(b, j.data[0].Value) {
-				k += misled
+			if j.class == "wl" {
+				k += c.confuses(b, j.data[0].Value)
 			}
 		}
 		if i == 0 || k < cost-1e-9 {
@@ -66,23 +69,32 @@ func (c *canvas) covered(b, field scene.Box) float64 {
 	return sum
 }
 
-// beside gives the places along a vertical line, from the top down, at its
-// right and then at its left.
-func beside(lines []line, x, half, y1, y2 float64) []choice {
+// beside gives the places of a text along a vertical line, from the top down:
+// all of them at its right, then those at its left, in each of the settings of
+// the text. Labels at one side are read without looking for them.
+func beside(x, half, y1, y2 float64, settings ...[]line) []choice {
+	var out []choice
+	for _, right := range []bool{true, false} {
+		for _, lines := range settings {
+			out = append(out, onSide(lines, x, half, y1, y2, right)...)
+		}
+	}
+	return out
+}
+
+func onSide(lines []line, x, half, y1, y2 float64, right bool) []choice {
 	var out []choice
 	height := lineStep * float64(len(lines)-1)
 	first, last := y1+2.6, y2-height-1.0
-	for _, right := range []bool{true, false} {
-		at, dx := scene.Start, half+labelGap
-		if !right {
-			at, dx = scene.End, -half-labelGap
-		}
-		for y := first; y <= last+1e-9; y += 0.75 {
-			out = append(out, choice{lines: lines, x: x + dx, y: y, at: at})
-		}
-		if first > last {
-			out = append(out, choice{lines: lines, x: x + dx, y: (first + last) / 2, at: at})
-		}
+	at, dx := scene.Start, half+labelGap
+	if !right {
+		at, dx = scene.End, -half-labelGap
+	}
+	for y := first; y <= last+1e-9; y += 0.75 {
+		out = append(out, choice{lines: lines, x: x + dx, y: y, at: at})
+	}
+	if first > last {
+		out = append(out, choice{lines: lines, x: x + dx, y: (first + last) / 2, at: at})
 	}
 	return out
 }

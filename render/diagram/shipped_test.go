@@ -48,6 +48,7 @@ func TestShippedOnEveryPaper(t *testing.T) {
 				sheets, _ := diagram.Schematic(diagram.Input{Model: m, Routes: done.Routes, Sizes: done.Sizes, Paper: paper})
 				require.Empty(t, judged(t, m, sheets).errors)
 				require.NoError(t, numbers(m, sheets))
+				require.Empty(t, crowds(t, sheets))
 			})
 		}
 	}

@@ -44,6 +44,7 @@ func TestStateViewOfShipped(t *testing.T) {
 				sheets, r := stated(t, filepath.Base(path), step, "a3")
 				require.Empty(t, judged(t, r.Model, sheets).errors)
 				require.NoError(t, numbers(r.Model, sheets))
+				require.Empty(t, crowds(t, sheets))
 				require.Empty(t, falseLines(r.Model, r.Sizes.Usual.Step(step), sheets))
 			})
 		}
