@@ -41,6 +41,14 @@ func (n *Net) Ends(b Branch) (a, z Node, ok bool) {
 	return n.ends[b][0], n.ends[b][1], true
 }
 
+// Law is the law of a branch as it was added, the zero one if there is no such branch.
+func (n *Net) Law(b Branch) Law {
+	if b < 0 || int(b) >= len(n.laws) {
+		return Law{}
+	}
+	return n.laws[b]
+}
+
 // Add puts a branch from a to b and returns its number: 0, 1, 2 and so on. A
 // node that does not exist is remembered as a fault that Solve returns.
 func (n *Net) Add(a, b Node, law Law) Branch {

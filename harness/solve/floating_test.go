@@ -64,7 +64,7 @@ func TestFloatingAgreesWithTheGraph(t *testing.T) {
 		mark := make([]bool, f.lay.count)
 		const steady hopDoes = 1 << 7
 		for i := range f.links {
-			if f.links[i].law.Kind != circuit.Regulator {
+			if f.links[i].kind != circuit.Regulator {
 				p.scratch.hops[i].does |= steady
 			}
 		}

@@ -34,7 +34,8 @@ type link struct {
 	rest   bool
 	path   bool // leads current on: a wire, fuse, contact, output, not a load
 	use    part.Use
-	law    circuit.Law
+	kind   circuit.LawKind
+	leaks  bool // lets next to nothing through, whatever the state
 }
 
 // frame is the network of one corner and grade, without the wires'
@@ -83,7 +84,7 @@ func newFrame(m *model.Model, k Case) *frame {
 		if l := &f.links[i]; l.steps != f.all() || l.state >= 0 || l.out >= 0 {
 			f.moving = append(f.moving, int32(i))
 		}
-		if f.links[i].law.Kind == circuit.Diode {
+		if f.links[i].kind == circuit.Diode {
 			f.diodes = append(f.diodes, int32(i))
 		}
 	}
@@ -94,7 +95,8 @@ func newFrame(m *model.Model, k Case) *frame {
 // between the same nodes.
 func (f *frame) alike(o *frame) bool {
 	return f.lay.count == o.lay.count && slices.EqualFunc(f.links, o.links, func(x, y link) bool {
-		return x.a == y.a && x.b == y.b && x.law.Kind == y.law.Kind && x.law.SenseA == y.law.SenseA && x.law.SenseB == y.law.SenseB
+		at, other := f.net.Law(x.branch), o.net.Law(y.branch)
+		return x.a == y.a && x.b == y.b && x.kind == y.kind && at.SenseA == other.SenseA && at.SenseB == other.SenseB
 	})
 }
 
@@ -104,10 +106,11 @@ func (f *frame) all() part.StepSet {
 }
 
 // add puts a link into the network, unless both ends are one node.
-func (f *frame) add(l link) {
-	l.branch = noBranch
+func (f *frame) add(l link, law circuit.Law) {
+	l.branch, l.kind = noBranch, law.Kind
+	l.leaks = law.Kind == circuit.Resistor && (l.use == part.LeakElement || law.Ohm >= leakOhm)
 	if l.a != l.b {
-		l.branch = f.net.Add(l.a, l.b, l.law)
+		l.branch = f.net.Add(l.a, l.b, law)
 		f.device = append(f.device, l.dev)
 	}
 	f.links = append(f.links, l)
@@ -115,25 +118,25 @@ func (f *frame) add(l link) {
 
 func (f *frame) addWires() {
 	for _, w := range f.model.Wires {
-		l := link{ta: -1, tb: -1, state: -1, out: -1, dev: -1, path: true, steps: f.all(), law: resistor(1)}
+		l := link{ta: -1, tb: -1, state: -1, out: -1, dev: -1, path: true, steps: f.all()}
 		if w.From != nil && w.To != nil {
 			l.a, l.b = f.lay.node[w.From.ID], f.lay.node[w.To.ID]
 			l.ta, l.tb = int32(w.From.ID), int32(w.To.ID)
 		}
-		f.add(l)
+		f.add(l, resistor(1))
 	}
 }
 
 func (f *frame) addTies() {
 	for _, t := range f.lay.ties {
-		l := link{ta: int32(t.a.ID), tb: metalPoint, state: -1, out: -1, dev: -1, path: true, steps: f.all(), law: resistor(t.ohm)}
+		l := link{ta: int32(t.a.ID), tb: metalPoint, state: -1, out: -1, dev: -1, path: true, steps: f.all()}
 		l.a = f.lay.node[t.a.ID]
 		if t.b != nil {
 			l.b, l.tb = f.lay.node[t.b.ID], int32(t.b.ID)
 		} else {
 			l.b = f.lay.metal[t.to.ID]
 		}
-		f.add(l)
+		f.add(l, resistor(t.ohm))
 	}
 }
 

@@ -5,7 +5,6 @@ import (
 
 	"legwork/harness/circuit"
 	"legwork/harness/model"
-	"legwork/harness/part"
 )
 
 const (
@@ -60,10 +59,4 @@ func (p *play) wellJoined() []bool {
 	s.from = append(s.from[:0], 0)
 	p.spread(s.plus, s.from, eitherWay, solid)
 	return s.plus
-}
-
-// leaks reports whether a closed link lets next to nothing through, whatever
-// the state.
-func leaks(l *link) bool {
-	return l.law.Kind == circuit.Resistor && (l.use == part.LeakElement || l.law.Ohm >= leakOhm)
 }

@@ -80,7 +80,7 @@ func (f *frame) findCoil(d *model.Device, m *mover, s part.State) {
 		if s.Kind == part.SolenoidState && l.use == part.CoilElement {
 			m.pulls = append(m.pulls, pulling(l, int32(i), w)...)
 		}
-		if l.use == part.CoilElement && l.law.Kind == circuit.Resistor && l.law.Ohm == ohm && l.branch != noBranch &&
+		if l.use == part.CoilElement && l.kind == circuit.Resistor && f.net.Law(l.branch).Ohm == ohm && l.branch != noBranch &&
 			(l.a == w.plus && l.b == w.minus || l.a == w.minus && l.b == w.plus) {
 			m.coils = append(m.coils, int32(i))
 		}

@@ -36,6 +36,6 @@ func (p *play) inherit(old *play) {
 	}
 	p.net, p.has = old.net, old.has
 	for i := range p.f.links {
-		p.net.SetLaw(p.f.links[i].branch, p.f.links[i].law) // noBranch is let pass
+		p.net.SetLaw(p.f.links[i].branch, p.f.net.Law(p.f.links[i].branch)) // noBranch is let pass
 	}
 }

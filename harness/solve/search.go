@@ -62,10 +62,10 @@ func (s *search) init(f *frame) {
 		if f.carries(l) {
 			h.does |= carries
 		}
-		if !leaks(l) {
+		if !l.leaks {
 			h.does |= solid
 		}
-		if l.law.Kind == circuit.Diode {
+		if l.kind == circuit.Diode {
 			h.does |= oneWay
 		}
 		s.hops[i] = h

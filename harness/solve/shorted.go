@@ -49,13 +49,13 @@ func (p *play) shorts() []Short {
 // carries reports whether a link leads current on without using any volts up
 // on purpose, as a resistor in the line does.
 func (f *frame) carries(l *link) bool {
-	return l.path && !(l.dev >= 0 && l.use == part.Element && l.law.Kind == circuit.Resistor)
+	return l.path && !(l.dev >= 0 && l.use == part.Element && l.kind == circuit.Resistor)
 }
 
 // bareShort follows the way of a short without a diode back from the
 // reference; ok is false where there is none.
 func (p *play) bareShort(ref circuit.Node) (s Short, ok bool) {
-	bare := func(l *link) bool { return p.f.carries(l) && l.law.Kind != circuit.Diode }
+	bare := func(l *link) bool { return p.f.carries(l) && l.kind != circuit.Diode }
 	from := p.sourceNodes()
 	before := map[circuit.Node]int32{} // link by which a node was come to
 	seen := map[circuit.Node]bool{}

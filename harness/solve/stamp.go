@@ -72,7 +72,7 @@ func (f *frame) addBranch(d *model.Device, b part.Branch, base int) {
 	}
 	l := link{
 		a: na, b: nz, ta: a, tb: z, steps: b.Steps & f.all(), state: -1, out: -1,
-		dev: int32(d.ID), rest: b.Rest, use: b.Use, law: law,
+		dev: int32(d.ID), rest: b.Rest, use: b.Use, kind: law.Kind,
 	}
 	if b.State >= 0 {
 		l.state = int32(base + b.State)
@@ -87,7 +87,7 @@ func (f *frame) addBranch(d *model.Device, b part.Branch, base int) {
 	if l.out >= 0 {
 		f.outs[l.out].links = append(f.outs[l.out].links, int32(len(f.links)))
 	}
-	f.add(l)
+	f.add(l, law)
 }
 
 // leads reports whether an element takes current on to the next thing, as
