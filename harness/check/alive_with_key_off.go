@@ -203,7 +203,7 @@ func (p *Pass) reportAlive(s *solve.State, d *model.Device, w part.Draw, cause s
 		Msg:     fmt.Sprintf("%s stays alive with the key off, at %s: %s", shown(d, w.Plus), quantity.Text(volts, quantity.Voltage), cause),
 		Detail:  "The engine may run on, or the load stays on. Feed it, or the coil of its relay, by way of the key alone.",
 		Values:  []diag.Value{{Name: "volts with the key off", Got: volts, Limit: leastAlive(w, p.Model.SystemV), Unit: "V", Bound: diag.AtMost}},
-		Related: p.along(way),
+		Related: append(p.along(way), p.cameBy(s, d, w.Plus, w.Amps)...),
 	}
 	if len(way) > 0 {
 		f.Detail = "The current comes by " + p.told(way) + ". " + f.Detail

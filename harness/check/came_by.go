@@ -12,6 +12,9 @@ import (
 // mostOnWay is how much of the way of a current a finding names.
 const mostOnWay = 12
 
+// coilOnA is a current that every coil which is in takes at least, in its wires.
+const coilOnA = 0.04
+
 // cameBy names the way by which a terminal gets its current in a state, the
 // nearest first: the wires that carry half of it or more, and the contacts and
 // fuses between them, as far as the source; and how the coils of these contacts
@@ -41,9 +44,10 @@ func (p *Pass) cameBy(s *solve.State, d *model.Device, pin string, amps float64)
 			if !w.output && p.passesIn(s, w, at) && !seen[w.to] {
 				list = append(list, diag.Related{At: w.device.At, Msg: "it comes by " + w.device.Name})
 				todo = append(todo, point{w.to, amps})
-				for i, coil := range w.device.Draws() {
-					if a := math.Abs(s.DrawA.Of(w.device, i)); coil.Coil && a > 0 {
-						todo = append(todo, point{p.netOf(w.device, coil.Plus), a})
+				for _, c := range w.device.Switches() {
+					if c.CoilA != "" {
+						todo = append(todo, point{p.netOf(w.device, c.CoilA), coilOnA}, point{p.netOf(w.device, c.CoilB), coilOnA})
+						break
 					}
 				}
 			}

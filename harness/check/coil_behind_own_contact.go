@@ -58,8 +58,9 @@ func coilBehindOwnContact(p *Pass) {
 		if a < 0 || b < 0 || !r.plus[a] || !r.minus[b] {
 			continue // told of by other rules, or worked the other way round
 		}
-		left := p.without(d)
+		left, shut := p.without(d), p.with(d)
 		switch {
+		case !shut.works(d, coil.CoilA, coil.CoilB): // for another reason
 		case !left.plus[a]:
 			p.reportOwnContact(d, coil.CoilA, "gets its feed")
 		case !left.minus[b]:

@@ -11,6 +11,7 @@ import (
 type cut struct {
 	p           *Pass
 	not         *model.Device // nil for none
+	shut        *model.Device // its contacts count as closed; nil for none
 	from        []bool        // nets that are taken to be fed
 	plus, minus []bool        // by net, as in reach
 }
@@ -20,9 +21,18 @@ func (p *Pass) without(sw *model.Device) *cut { return p.cutFrom(sw, p.graph().s
 
 // cutFrom is without, with other nets than those of the sources taken to be fed.
 func (p *Pass) cutFrom(sw *model.Device, from []bool) *cut {
-	n := len(p.Nets.Members)
-	c := &cut{p: p, not: sw, from: from, plus: make([]bool, n), minus: make([]bool, n)}
-	g := p.graph()
+	return (&cut{p: p, not: sw, from: from}).grown()
+}
+
+// with gives what can be come to with the contacts of one device closed.
+func (p *Pass) with(sw *model.Device) *cut {
+	return (&cut{p: p, shut: sw, from: p.graph().sources}).grown()
+}
+
+// grown marks all that can be come to.
+func (c *cut) grown() *cut {
+	g, n := c.p.graph(), len(c.p.Nets.Members)
+	c.plus, c.minus = make([]bool, n), make([]bool, n)
 	for grew := true; grew; {
 		grew = c.spread(c.plus, g.on, c.from)
 		grew = c.spread(c.minus, g.back, g.grounds) || grew
@@ -63,6 +73,9 @@ func (c *cut) closes(w way, from int) bool {
 	}
 	if w.output {
 		return c.alive(w.device)
+	}
+	if w.device == c.shut {
+		return true
 	}
 	contact := false
 	for _, k := range w.device.Switches() {

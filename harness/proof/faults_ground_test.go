@@ -58,6 +58,7 @@ var sizing = chapter{"Sizes and heavy ways", []slip{
 // beyond holds the rules that answer no single fault of the table, and why
 // they are there.
 var beyond = map[string]string{
+	"charge-below-load":    "what the loads take in a step against what the machine that charges gives",
 	"positive-ground":      "what depends on which side is fed must not be judged the wrong way round",
 	"source-leads-nowhere": "an alternator or a battery that lost its cable, which mistakes put into sound drafts showed to be missed",
 	"wire-too-thin":        "a wire that carries enough but breaks under the hand",
