@@ -21,12 +21,16 @@ func (p *Pass) running() *solve.State {
 }
 
 // machines lists what may give current while the engine runs down: what
-// charges, and motors of which the draft says what they give.
+// charges, and motors of which the draft says what they give. A machine whose
+// output is on the battery all the time, and nothing else of it on anything,
+// feeds nothing that the battery does not.
 func (p *Pass) machines() []*model.Device {
 	s := p.running()
 	var list []*model.Device
 	for _, d := range p.Model.Devices {
-		charges := slices.ContainsFunc(d.Supplies(), func(x part.Supply) bool { return !x.Battery && wiredAt(d, x.Plus) })
+		charges := slices.ContainsFunc(d.Supplies(), func(x part.Supply) bool {
+			return !x.Battery && wiredAt(d, x.Plus) && (x.Pilot != "" && wiredAt(d, x.Pilot) || !p.besideBattery(d, x.Plus))
+		})
 		turns := false
 		for i, w := range d.Draws() {
 			turns = turns || w.CoastKnown && s != nil && s.DrawA.Of(d, i) > 0
@@ -36,6 +40,31 @@ func (p *Pass) machines() []*model.Device {
 		}
 	}
 	return list
+}
+
+// besideBattery reports whether no contact lies between a terminal and a battery.
+func (p *Pass) besideBattery(d *model.Device, pin string) bool {
+	g := p.graph()
+	seen := map[int]bool{}
+	for todo := []int{p.netOf(d, pin)}; len(todo) > 0; {
+		at := todo[len(todo)-1]
+		todo = todo[:len(todo)-1]
+		if at < 0 || seen[at] {
+			continue
+		}
+		seen[at] = true
+		for _, t := range p.Nets.Members[at] {
+			if t.Device != nil && slices.ContainsFunc(t.Device.Supplies(), func(s part.Supply) bool { return s.Battery && p.netOf(t.Device, s.Plus) == at }) {
+				return true
+			}
+		}
+		for _, w := range g.on[at] {
+			if !w.output && !w.field && len(w.device.Switches()) == 0 {
+				todo = append(todo, w.to)
+			}
+		}
+	}
+	return false
 }
 
 // runDown plays the moment after the key is turned off with the engine
@@ -60,12 +89,12 @@ func charges(d *model.Device) bool {
 	return slices.ContainsFunc(d.Supplies(), func(s part.Supply) bool { return !s.Battery })
 }
 
-// ranDown is runDown with all machines, played once; without machines there is
-// nothing to play.
+// ranDown is runDown with all machines, played once. Without machines, and with
+// nothing alive that has to stop, there is nothing to play.
 func (p *Pass) ranDown() *solve.State {
 	if !p.ran {
 		p.ran = true
-		if all := p.machines(); len(all) > 0 {
+		if all := p.machines(); len(all) > 0 || p.outlives() {
 			p.down = p.runDown(all...)
 		}
 	}
@@ -113,4 +142,21 @@ func (p *Pass) sharesFeed(m *model.Device, w part.Draw) bool {
 		shares = shares || d != m && seen[p.netOf(d, o.Plus)] && p.hasToStop(d, o)
 	})
 	return shares
+}
+
+// outlives reports whether a load that has to stop works with the key off.
+func (p *Pass) outlives() bool {
+	for _, s := range states(p.Sizes.Hot) {
+		if s.Step.Key != "off" || s.Step.Added {
+			continue
+		}
+		found := false
+		p.eachDraw(func(d *model.Device, i int, w part.Draw) {
+			found = found || p.hasToStop(d, w) && works(s, d, i, w, p.Model.SystemV)
+		})
+		if found {
+			return true
+		}
+	}
+	return false
 }
