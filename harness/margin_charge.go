@@ -40,7 +40,7 @@ func (r *Result) chargeMargins(sort string) []Margin {
 func (r *Result) drainMargins() []Margin {
 	var all []Margin
 	for _, s := range r.Sizes.Hot.States {
-		if s.Skipped != "" || s.Step.Name != "rest" {
+		if s.Skipped != "" || s.Step.Name != "rest" || !r.hasKey() {
 			continue
 		}
 		for _, d := range r.Model.Devices {
@@ -55,6 +55,19 @@ func (r *Result) drainMargins() []Margin {
 		}
 	}
 	return all
+}
+
+// hasKey reports whether a key tells off from on; without one, what is drawn
+// at rest may be meant to be.
+func (r *Result) hasKey() bool {
+	for _, d := range r.Model.Devices {
+		for _, c := range d.Switches() {
+			if c.By == "key" {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func drainLimitA(b part.Supply) float64 {

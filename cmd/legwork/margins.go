@@ -49,7 +49,7 @@ func marginText(m harness.Margin) string {
 		return fmt.Sprintf("%s sits behind %s, %s allowed", who, limit, got)
 	case harness.MarginFuse:
 		return fmt.Sprintf("%s carries %s, %s allowed", who, got, limit)
-	case harness.MarginPull, harness.MarginHold:
+	case harness.MarginPull, harness.MarginHold, harness.MarginCrank:
 		return fmt.Sprintf("%s gets %s, %s needed", who, got, limit)
 	}
 	return fmt.Sprintf("%s %s, %s %s", who, got, m.Bound, limit)
