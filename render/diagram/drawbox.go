@@ -63,20 +63,3 @@ func (s *strand) endName() string {
 	}
 	return ""
 }
-
-// drawStrap draws a wire between two studs: lying, at the height of the studs.
-func (c *canvas) drawStrap(s *strand) {
-	x1, x2, y := s.col.track().x, s.second.x, c.g.tall.studY
-	width := c.p.strokeMM(s.run.w)
-	c.wires.Add(c.wireNode(s.run.w, []float64{x1, y, x2, y}, [2]float64{}))
-	c.takeLine(x1, y, x2, y, width+casing)
-	for _, x := range []float64{x1, x2} {
-		c.dots.Add(scene.Ring("dot", x, y, 0.55+0.35*width))
-	}
-	lines := c.p.label(s.run.w)
-	rise := width/2 + 1 + lineStep*float64(len(lines)-1)
-	at := func(x, dy float64) choice { return choice{lines: lines, x: x, y: y + dy, at: scene.Middle} }
-	mid := (x1 + x2) / 2
-	c.jobs = append(c.jobs, job{rank: 3, class: "wl", data: []scene.Attr{{Name: "wire", Value: s.run.w.Number}},
-		choices: []choice{at(mid, -rise), at(mid-2, -rise), at(mid+2, -rise), at(mid, width/2+2.6)}})
-}

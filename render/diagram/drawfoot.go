@@ -9,6 +9,7 @@ import (
 // grounds to.
 type tread struct {
 	t     *track
+	x     float64 // of a strap's ends, beside the track
 	stud  *joint
 	metal *model.Metal
 }
@@ -18,7 +19,10 @@ func (c *canvas) treads() []tread {
 	var out []tread
 	for _, a := range c.g.panels {
 		for _, t := range a.tracks {
-			if d, ok := c.treadOf(a, t); ok {
+			if s := strapOn(t); s != nil {
+				left, right := c.strapEnds(s)
+				out = append(out, left, right)
+			} else if d, ok := c.treadOf(a, t); ok {
 				out = append(out, d)
 			}
 		}
@@ -28,24 +32,17 @@ func (c *canvas) treads() []tread {
 
 func (c *canvas) treadOf(a *panel, t *track) (tread, bool) {
 	for _, s := range a.sect.strands {
-		if s.run.strap && s.second == t {
-			return tread{t, s.lower.joint, s.lower.joint.metal}, true
-		}
 		if s.col.track() != t {
 			continue
 		}
-		j := s.lower.joint
-		if s.run.strap {
-			j = s.upper.joint
-		}
-		if j != nil && j.kind == studJoint {
-			return tread{t, j, j.metal}, true
+		if j := s.lower.joint; j != nil && j.kind == studJoint {
+			return tread{t, t.x, j, j.metal}, true
 		}
 	}
 	for _, it := range t.items {
 		for _, q := range it.pins {
 			if q.term != nil && q.term.Metal != nil && !q.up() && it.cols[q.col].track() == t {
-				return tread{t, c.p.meets[q.term.ID], q.term.Metal}, true
+				return tread{t, t.x, c.p.meets[q.term.ID], q.term.Metal}, true
 			}
 		}
 	}
@@ -57,7 +54,7 @@ func (c *canvas) drawFoot() {
 	all := c.treads()
 	for i := 0; i < len(all); {
 		k := i + 1
-		for k < len(all) && all[k].stud == all[i].stud && all[i].stud != nil && all[k].t.panel == all[i].t.panel && all[k].t.index == all[k-1].t.index+1 {
+		for k < len(all) && all[k].stud == all[i].stud && all[i].stud != nil && all[k].t.panel == all[i].t.panel && all[k].t.index <= all[k-1].t.index+1 {
 			k++
 		}
 		if all[i].stud != nil {
@@ -72,12 +69,12 @@ func (c *canvas) drawFoot() {
 		}
 		from, to := drawLeft, c.g.right
 		if i > 0 {
-			from = (all[i-1].t.x+all[i].t.x)/2 + 1
+			from = (all[i-1].x+all[i].x)/2 + 1
 		}
 		if k < len(all) {
-			to = (all[k-1].t.x+all[k].t.x)/2 - 1
+			to = (all[k-1].x+all[k].x)/2 - 1
 		}
-		c.drawMetal(all[i].metal, max(from, all[i].t.x-8), min(to, all[k-1].t.x+12))
+		c.drawMetal(all[i].metal, max(from, all[i].x-8, all[i].t.panel.x1+0.5), min(to, all[k-1].x+12))
 		i = k
 	}
 }
@@ -86,7 +83,7 @@ func (c *canvas) drawFoot() {
 // line to the metal.
 func (c *canvas) drawStud(run []tread) {
 	j := run[0].stud
-	x1, x2, y := run[0].t.x, run[len(run)-1].t.x, c.g.tall.studY
+	x1, x2, y := run[0].x, run[len(run)-1].x, c.g.tall.studY
 	g := scene.G("node")
 	g.ID = c.id("b-", j.name)
 	g.Title = "stud " + j.name
@@ -108,6 +105,7 @@ func (c *canvas) drawStud(run []tread) {
 	l := []line{fitted(name(j.name), 15)}
 	c.jobs = append(c.jobs, job{rank: 1, class: "name", data: []scene.Attr{{Name: "joint", Value: j.name}}, choices: []choice{
 		{lines: l, x: x1 + 1.9, y: y + 4.1, at: scene.Start}, {lines: l, x: x1 - 1.9, y: y + 3.9, at: scene.End},
+		{lines: l, x: x1 + 1.9, y: y + 4.6, at: scene.Start}, {lines: l, x: x1 - 1.9, y: y + 4.6, at: scene.End}, // under a thick strap
 	}})
 }
 

@@ -50,10 +50,5 @@ func (p *plan) whole() bool {
 			}
 		}
 	}
-	for _, s := range p.strands {
-		if s.run.strap && s.second.panel != s.col.track().panel {
-			return false
-		}
-	}
 	return true
 }

@@ -39,7 +39,7 @@ func (p *plan) fill() {
 	for _, s := range p.sections {
 		p.panels = append(p.panels, p.cutSection(s, p.paper.mostTracks(least))...)
 	}
-	for _, group := range evenly(p.panels, least, p.paper.room()) {
+	for _, group := range p.share(least) {
 		p.sheets = append(p.sheets, &page{number: len(p.sheets) + 1, panels: group})
 	}
 	if len(p.sheets) == 0 {
@@ -118,11 +118,6 @@ func (p *plan) bestCut(s *section, low, aim, high int) int {
 			}
 			if it.mate != nil && it.mate.sect == s && (it.cols[0].track().index < at) != (it.mate.cols[0].track().index < at) {
 				c += 20
-			}
-		}
-		for _, d := range s.strands {
-			if d.run.strap && (d.col.track().index < at) != (d.second.index < at) {
-				c += 1000
 			}
 		}
 		for _, j := range p.joints {

@@ -13,19 +13,16 @@ func (p *plan) puzzle(s *section) *puzzle {
 	}
 	studs := map[*joint]int{}
 	for _, d := range s.strands {
-		j := d.lower.joint
-		if d.run.strap {
-			z.groups = append(z.groups, set{d.col.track().index, d.second.index})
-			continue
+		for _, j := range []*joint{d.upper.joint, d.lower.joint} {
+			if j == nil || j.kind != studJoint {
+				continue
+			}
+			if _, ok := studs[j]; !ok {
+				studs[j] = len(z.studs)
+				z.studs = append(z.studs, nil)
+			}
+			z.studs[studs[j]] = append(z.studs[studs[j]], d.col.track().index)
 		}
-		if j == nil || j.kind != studJoint {
-			continue
-		}
-		if _, ok := studs[j]; !ok {
-			studs[j] = len(z.studs)
-			z.studs = append(z.studs, nil)
-		}
-		z.studs[studs[j]] = append(z.studs[studs[j]], d.col.track().index)
 	}
 	addDrains(z, s)
 	return z

@@ -10,31 +10,72 @@ func widthOf(tracks int, pitch float64) float64 {
 	return leftRoom + rightRoom + float64(tracks-1)*pitch
 }
 
-// evenly shares panels out to as few sheets as possible, so that the fullest
-// sheet is as empty as can be.
-func evenly(all []*panel, pitch, room float64) [][]*panel {
-	fits := func(limit float64) [][]*panel {
-		var out [][]*panel
-		used := math.Inf(1)
-		for _, a := range all {
-			w := widthOf(len(a.tracks), pitch)
-			if used+w > limit+1e-9 {
-				out, used = append(out, nil), 0
-			}
-			out[len(out)-1] = append(out[len(out)-1], a)
-			used += w
-		}
-		return out
+// share puts the panels on as few sheets as possible, so that the fullest is
+// as empty as can be. Small leftovers that would need a sheet of their own go
+// to the last one with room for them.
+func (p *plan) share(pitch float64) [][]*panel {
+	room := p.paper.room()
+	best := inOrder(p.panels, pitch, room)
+	if less, ok := tuck(best, pitch, room); ok {
+		return less
 	}
-	best := fits(room)
 	for limit := room - 5; limit > 0; limit -= 5 {
-		if try := fits(limit); len(try) == len(best) {
+		if try := inOrder(p.panels, pitch, limit); len(try) == len(best) {
 			best = try
 		} else {
 			break
 		}
 	}
 	return best
+}
+
+// inOrder puts panels on sheets in their order.
+func inOrder(all []*panel, pitch, limit float64) [][]*panel {
+	var out [][]*panel
+	used := math.Inf(1)
+	for _, a := range all {
+		w := widthOf(len(a.tracks), pitch)
+		if used+w > limit+1e-9 {
+			out, used = append(out, nil), 0
+		}
+		out[len(out)-1] = append(out[len(out)-1], a)
+		used += w
+	}
+	return out
+}
+
+// tuck moves the panels of the last sheet to sheets before it, whole sections
+// alone; ok is false where they don't all find room.
+func tuck(sheets [][]*panel, pitch, room float64) (out [][]*panel, ok bool) {
+	n := len(sheets) - 1
+	if n < 1 {
+		return sheets, false
+	}
+	for _, g := range sheets[:n] {
+		out = append(out, slices.Clone(g))
+	}
+	for _, a := range sheets[n] {
+		at := lastWithRoom(out, room-widthOf(len(a.tracks), pitch), pitch)
+		if a.more || at < 0 {
+			return sheets, false
+		}
+		out[at] = append(out[at], a)
+	}
+	return out, true
+}
+
+// lastWithRoom gives the last sheet whose panels are no wider than that.
+func lastWithRoom(sheets [][]*panel, width, pitch float64) int {
+	for i := len(sheets) - 1; i >= 0; i-- {
+		used := 0.0
+		for _, a := range sheets[i] {
+			used += widthOf(len(a.tracks), pitch)
+		}
+		if used <= width+1e-9 {
+			return i
+		}
+	}
+	return -1
 }
 
 // widestPitch is how far tracks may stand apart where a sheet has few.

@@ -174,7 +174,7 @@ func isEmptyRest(t *model.Terminal) bool {
 // stateLines are the sentences of the key in the state view.
 func (p *plan) stateLines() []string {
 	return []string{
-		"Contacts and outputs stand as in that step.",
+		"Contacts, outputs as then. Live rail: whole line.",
 		"At a wire: its current; without one, its volts.",
 		"Thin black: inside a device. Bar: one joint.",
 		"Boxed number: goes on at that path; 2/29: sheet 2.",

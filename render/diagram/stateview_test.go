@@ -98,6 +98,7 @@ func TestStateViewKeepsThePaths(t *testing.T) {
 	}
 	require.Equal(t, 3, countText(sheets, "State in step crank: hot, usual figures"), "in the title block of each sheet")
 	require.Equal(t, 3, countText(sheets, "Reading this sheet: step crank"))
+	require.Equal(t, 3, countText(sheets, "Contacts, outputs as then. Live rail: whole line."), "not cut")
 	require.Zero(t, countText(plain, "Reading this sheet: step crank"))
 }
 

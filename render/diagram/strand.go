@@ -7,7 +7,6 @@ type strand struct {
 	upper, lower tip
 	sect         *section
 	col          *col
-	second       *track // straps: the track of the lower tip
 }
 
 // tip is where a strand ends.

@@ -64,10 +64,6 @@ func (p *plan) makeTracks(s *section) {
 	for _, d := range s.strands {
 		t := at(d.col)
 		t.strands = append(t.strands, d)
-		if d.run.strap {
-			d.second = &track{order: d.col.order}
-			s.tracks = append(s.tracks, d.second)
-		}
 	}
 	slices.SortStableFunc(s.tracks, func(a, b *track) int { return cmp.Compare(a.order, b.order) })
 }
