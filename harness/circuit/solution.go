@@ -72,6 +72,7 @@ func (s *Solver) SolveInto(ctx context.Context, sol *Solution) error {
 // and parts: currents, modes, collapsed loads, Residual and Met are not there
 // before Currents is called.
 func (s *Solver) SolveVolts(ctx context.Context, sol *Solution) error {
+	s.rested = false
 	if err := s.prepare(); err != nil {
 		return err
 	}
@@ -82,6 +83,7 @@ func (s *Solver) SolveVolts(ctx context.Context, sol *Solution) error {
 		return err
 	}
 	s.complete()
+	s.rested = true
 	sol.at, sol.part = s.at, append(sol.part[:0], s.part...)
 	sol.volts = append(sol.volts[:0], s.x...)
 	sol.amps, sol.modes = sol.amps[:0], sol.modes[:0]

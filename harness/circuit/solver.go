@@ -33,6 +33,7 @@ type Solver struct {
 
 	passes, shedding int
 	unsettled        bool
+	rested           bool // the last solving came to its end
 }
 
 // noPlace marks a branch whose two ends are one point.
