@@ -43,9 +43,22 @@ func TestRoom(t *testing.T) {
 	require.NotEmpty(t, small.File.Stmts)
 	takeRoom(large)
 	require.Equal(t, wakePercent, pace())
-	runtime.GC()
-	require.Eventually(t, func() bool { return pace() == tightPercent }, 10*time.Second, time.Millisecond, "after one more collection")
 	require.Empty(t, large.File.Stmts)
+
+	ballast := make([]byte, 4*living()*(100+wakePercent)/100)
+	settles(t, func(percent int) bool { return percent == tightPercent }, "more lives than there is room for")
+	runtime.KeepAlive(ballast)
+	settles(t, func(percent int) bool { return percent > 2*tightPercent }, "the room is there again")
+	debug.SetGCPercent(77)
+	runtime.GC()
+	settles(t, func(percent int) bool { return percent == 77 }, "who sets the pace has it so")
+}
+
+// settles collects until the collector has the pace that is wanted: it is set
+// beside the program, some time after a collection.
+func settles(t *testing.T, wanted func(percent int) bool, why string) {
+	t.Helper()
+	require.Eventually(t, func() bool { runtime.GC(); return wanted(pace()) }, 10*time.Second, 5*time.Millisecond, why)
 }
 
 // Who sets GOGC has it so.
