@@ -37,6 +37,7 @@ var layers = map[string]string{
 	"harness/proof":      "harness harness/* gauge",
 	"render/scene":       "",
 	"render/diagram":     "harness harness/* render/scene",
+	"render/layout":      "harness harness/* gauge render/scene render/diagram",
 	"render/sheet":       "harness harness/* render/scene",
 	"render/page":        "harness harness/* render/scene",
 	"render":             "harness harness/* render/*",
