@@ -48,10 +48,10 @@ together F1.2  2 6
 })
 
 func coilBehindOwnContact(p *Pass) {
-	r := p.reach()
+	r, waits := p.reach(), p.waiting()
 	for _, d := range p.Model.Devices {
 		coil, ok := ownCoil(d)
-		if !ok {
+		if !ok || !waits[d.ID] {
 			continue
 		}
 		a, b := p.netOf(d, coil.CoilA), p.netOf(d, coil.CoilB)
@@ -67,6 +67,35 @@ func coilBehindOwnContact(p *Pass) {
 			p.reportOwnContact(d, coil.CoilB, "has its way back")
 		}
 	}
+}
+
+// waiting marks the devices, by ID, of which it takes a closer look whether
+// their coils can do without their own contacts. A coil that is come to while
+// all of these are held open can; then the contact counts, and more may be
+// come to.
+func (p *Pass) waiting() []bool {
+	c := &cut{p: p, from: p.graph().sources, waits: make([]bool, len(p.Model.Devices))}
+	coils := map[*model.Device]part.Contact{}
+	for _, d := range p.Model.Devices {
+		if coil, ok := ownCoil(d); ok {
+			coils[d], c.waits[d.ID] = coil, true
+		}
+	}
+	c.grown()
+	for again := true; again; {
+		again = false
+		for d, coil := range coils {
+			a, b := p.netOf(d, coil.CoilA), p.netOf(d, coil.CoilB)
+			if a >= 0 && b >= 0 && c.plus[a] && c.minus[b] {
+				c.waits[d.ID], again = false, true
+				delete(coils, d)
+			}
+		}
+		if again {
+			c.grow()
+		}
+	}
+	return c.waits
 }
 
 // ownCoil gives a make contact of a device that a coil of the device works. By

@@ -13,6 +13,7 @@ type cut struct {
 	not         *model.Device // nil for none
 	shut        *model.Device // its contacts count as closed; nil for none
 	from        []bool        // nets that are taken to be fed
+	waits       []bool        // by device ID: as if held open; nil for none
 	plus, minus []bool        // by net, as in reach
 }
 
@@ -31,13 +32,19 @@ func (p *Pass) with(sw *model.Device) *cut {
 
 // grown marks all that can be come to.
 func (c *cut) grown() *cut {
-	g, n := c.p.graph(), len(c.p.Nets.Members)
+	n := len(c.p.Nets.Members)
 	c.plus, c.minus = make([]bool, n), make([]bool, n)
+	c.grow()
+	return c
+}
+
+// grow marks what can be come to beyond what is marked.
+func (c *cut) grow() {
+	g := c.p.graph()
 	for grew := true; grew; {
 		grew = c.spread(c.plus, g.on, c.from)
 		grew = c.spread(c.minus, g.back, g.grounds) || grew
 	}
-	return c
 }
 
 // spread marks what can be come to from a set of nets as contacts now stand; it
@@ -68,7 +75,7 @@ func (c *cut) spread(seen []bool, ways [][]way, from []bool) bool {
 
 // closes reports whether a way can be closed with the switch open.
 func (c *cut) closes(w way, from int) bool {
-	if w.device == c.not {
+	if w.device == c.not || c.waits != nil && c.waits[w.device.ID] {
 		return false
 	}
 	if w.output {
