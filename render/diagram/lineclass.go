@@ -73,7 +73,7 @@ func (k *moment) classOf(w *model.Wire) lineClass {
 	back := w.From != nil && k.minus[w.From.ID]
 	fed := w.From != nil && k.plus[w.From.ID]
 	switch v, ok := k.wireVolts(w); {
-	case math.Abs(k.amps(w)) >= flowA && back && !fed:
+	case math.Abs(k.amps(w)) >= flowA && !fed && (back || ok && v < nearV):
 		return backLine
 	case math.Abs(k.amps(w)) >= flowA:
 		return flowLine
@@ -97,10 +97,18 @@ func (k *moment) wireVolts(w *model.Wire) (float64, bool) {
 	return (a + b) / 2, okA && okB
 }
 
+// known reports whether both ends of a wire have volts that a meter shows.
+func (k *moment) known(w *model.Wire) bool {
+	_, ok := k.wireVolts(w)
+	return ok
+}
+
 // label says beside a wire what it carries, or else what it has.
 func (k *moment) label(w *model.Wire) string {
 	class := k.classOf(w)
 	switch look := lookOf(class); {
+	case class == deadLine && !k.known(w):
+		return "floats"
 	case look.off != "":
 		return look.off
 	case class == liveLine || class == pullLine:

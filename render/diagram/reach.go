@@ -1,6 +1,7 @@
 package diagram
 
 import (
+	"legwork/harness/circuit"
 	"legwork/harness/model"
 	"legwork/harness/part"
 )
@@ -74,6 +75,10 @@ func (k *moment) through(m *model.Model, d *model.Device, tie func(a, b int)) {
 	}
 }
 
+// joinedOhm is the resistance up to which two terminals count as joined inside
+// a device, as the grounds of a controller are.
+const joinedOhm = 0.01
+
 // leads reports whether an element takes current on to the next thing rather
 // than using it up.
 func leads(d *model.Device, b part.Branch) bool {
@@ -81,6 +86,9 @@ func leads(d *model.Device, b part.Branch) bool {
 	case part.FuseElement, part.ContactElement, part.OutputElement:
 		return true
 	case part.Element:
+		if b.Law.Kind == circuit.Resistor && b.Law.Ohm <= joinedOhm {
+			return true
+		}
 		for _, p := range d.Passes() {
 			if !p.OneWay && (p.A == b.A && p.B == b.B || p.A == b.B && p.B == b.A) {
 				return true

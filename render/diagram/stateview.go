@@ -1,7 +1,6 @@
 package diagram
 
 import (
-	"fmt"
 	"math"
 	"strings"
 
@@ -128,6 +127,9 @@ func (p *plan) stateOf(it *item) string {
 		}
 		return "on"
 	}
+	if it.form.row == part.SensorRow {
+		return "" // what it draws is too little to tell, not nothing
+	}
 	return "off"
 }
 
@@ -169,35 +171,4 @@ func isEmptyRest(t *model.Terminal) bool {
 		}
 	}
 	return false
-}
-
-// stateLines are the sentences of the key in the state view.
-func (p *plan) stateLines() []string {
-	return []string{
-		"Contacts, outputs as then. Live rail: whole line.",
-		"At a wire: its current; without one, its volts.",
-		"Thin black: inside a device. Bar: one joint.",
-		"Boxed number: goes on at that path; 2/29: sheet 2.",
-	}
-}
-
-// drawStateKey shows the lines of the classes, from y down.
-func (c *canvas) drawStateKey(y float64) {
-	for i, l := range classLooks {
-		n, at := string(l.class), y+legendRow*float64(i)
-		c.legend.Add(scene.Line("ins s-"+n, legendX, at-0.9, legendX+9, at-0.9))
-		if l.core > 0 {
-			c.legend.Add(scene.Line("ins rs-"+n, legendX, at-0.9, legendX+9, at-0.9))
-		}
-		t := fitted(small(l.says), railsX-legendX-12)
-		c.legend.Add(scene.Words(t.class(), legendX+10.5, at, scene.Start, t.text))
-	}
-}
-
-// keyTitle heads the key.
-func (p *plan) keyTitle() string {
-	if p.now == nil {
-		return "Reading this sheet"
-	}
-	return fmt.Sprintf("Reading this sheet: step %s", p.now.st.Step.Name)
 }

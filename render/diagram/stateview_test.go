@@ -168,3 +168,15 @@ func TestLampAndEmptySocket(t *testing.T) {
 	require.Nil(t, find(all, "term", "pin", "K5.4"))
 	require.NotNil(t, find(all, "term", "pin", "K5.5"))
 }
+
+// What a controller joins inside it belongs to battery minus: the sensors of
+// the carrier stand on its sensor ground, and the throttle's return carries the
+// 10 mA that its track draws. Signals that nobody drives in the sums float.
+func TestSensorGroundIsGround(t *testing.T) {
+	sheets, _ := stated(t, "forestry-carrier.draft", "running", "a3")
+	for wire, class := range map[string]string{"408": "gnd", "409": "back", "401": "flow", "432": "gnd", "460": "dead"} {
+		require.Equal(t, class, find(sheets, "wire", "wire", wire).Get("state"), wire)
+	}
+	require.Equal(t, "floats", find(sheets, "wl", "wire", "460").Kids[1].Text)
+	require.Equal(t, "ground", find(sheets, "wl", "wire", "408").Kids[1].Text)
+}

@@ -3,10 +3,10 @@ package diagram
 import "legwork/render/scene"
 
 // Measures of a wire between two studs, mm: it lies at their height, over one
-// track, a little to the right of it.
+// track, a little to the left of it.
 const (
-	mostStrap  = 9.0 // from its middle to each end
-	strapShift = 2.0 // the name of the metal under its left end needs the room
+	mostStrap  = 7.5 // from its middle to each end
+	strapShift = -1  // the names of both studs stand at the right of them
 )
 
 // strapOn gives the wire between two studs that a track is there for.
