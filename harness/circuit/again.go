@@ -3,7 +3,8 @@ package circuit
 import "slices"
 
 // again eliminates unknown k anew, with what others handed on to it anew, and
-// queues those that get another sum from it than before.
+// queues the one that it hands on to. The one of old is met on the way there at
+// the latest: a tie adds to a row and takes nothing out of it.
 func (c *Changed) again(k int32) {
 	l, w := c.l, &c.w
 	c.gatherRow(k)
@@ -27,9 +28,6 @@ func (c *Changed) again(k int32) {
 		c.given = append(c.given, [2]int32{at, c.first[to]})
 		c.first[to] = int32(len(c.given) - 1)
 		c.queue(to)
-	}
-	if before := l.kept.column(k); len(before) > 0 {
-		c.queue(before[0])
 	}
 	for _, r := range w.row {
 		w.pos[r] = -1

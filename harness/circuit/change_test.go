@@ -182,33 +182,61 @@ func TestChangesOfDenseNetworks(t *testing.T) {
 	}
 }
 
-// The network of TestLeakAccuracy: where a wire is opened that all but a leak of
-// 1e12 ohm hangs on, 1 - g R is 1e-12 or less and a rank-1 formula has no digits
-// left. Here every voltage is right to 1e-12 of itself, by rational numbers.
+// Every node leaks to some volts through 1e12 ohm. Where the one wire of a part is
+// opened, 1 - g R is 1e-5 to 1e-15, and a rank-1 formula, which divides by it,
+// loses as many digits. Here every voltage is right to 1e-12 of itself, by
+// rational numbers, after one change and after four.
 func TestChangesKeepEveryDigit(t *testing.T) {
 	rng := rand.New(rand.NewPCG(33, 4))
+	worstRank1 := 0.0
 	for range 12 {
 		n := grounded(rng, 40, 1e10)
 		for a := Node(1); a <= 40; a++ {
-			n.Add(a, 0, ohms(1e12))
+			n.Add(a, 0, source(1+9*rng.Float64(), 1e12))
 		}
 		l := linearOf(t, n)
-		b := Branch(rng.IntN(39))
-		c, err := l.Change(Open(b))
-		require.NoError(t, err)
-		m := chain(40)
-		for at, law := range n.laws {
-			if Branch(at) != b {
-				m.Add(n.ends[at][0], n.ends[at][1], law)
-			}
-		}
-		for node, want := range exact(m) {
-			w, _ := want.Float64()
-			got, ok := c.V(Node(node))
-			require.True(t, ok)
-			require.InDelta(t, w, got, 1e-12*math.Abs(w))
+		all := []Change{Open(Branch(rng.IntN(39)))}
+		worstRank1 = max(worstRank1, checkDigits(t, l, n, all))
+		all = append(all, Open(Branch(rng.IntN(39))), Open(Branch(rng.IntN(52))),
+			Tie(Node(1+rng.IntN(40)), Node(1+rng.IntN(40)), 0.25))
+		checkDigits(t, l, n, all)
+	}
+	require.Greater(t, worstRank1, 1e-6, "the test has to meet cases that are hard otherwise")
+}
+
+// checkDigits returns how wrong the rank-1 formula is for the first change.
+func checkDigits(t *testing.T, l *Linear, n *Net, all []Change) (rank1 float64) {
+	t.Helper()
+	c, err := l.Change(all...)
+	require.NoError(t, err)
+	m := chain(n.Nodes() - 1)
+	for at, law := range n.laws {
+		if !slices.Contains(all, Open(Branch(at))) {
+			m.Add(n.ends[at][0], n.ends[at][1], law)
 		}
 	}
+	for _, one := range all {
+		if one.what == tied {
+			m.Add(one.a, one.z, ohms(one.ohm))
+		}
+	}
+	b := all[0].b
+	a, z := n.ends[b][0], n.ends[b][1]
+	ohm, _ := l.Ohm(a, z)
+	var r Response
+	require.NoError(t, l.Respond(&r, []Push{{From: z, To: a, Amp: l.I(b) / (1 - l.g[b]*ohm)}}))
+	for node, exactly := range exact(m) {
+		want, _ := exactly.Float64()
+		got, ok := c.V(Node(node))
+		require.True(t, ok)
+		require.InDelta(t, want, got, 1e-12*math.Abs(want))
+		before, _ := l.V(Node(node))
+		moved, _ := r.V(Node(node))
+		if want != 0 {
+			rank1 = max(rank1, math.Abs(before+moved-want)/math.Abs(want))
+		}
+	}
+	return rank1
 }
 
 // All at once: every branch opened leaves nothing tied, and says so of every node.
