@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -9,16 +10,17 @@ import (
 	"legwork/harness"
 	"legwork/harness/diag"
 	"legwork/render/diagram"
+	"legwork/render/layout"
 	"legwork/render/scene"
 )
 
 type drawCmd struct {
 	Draft    string `arg:"" help:"The draft, or - for standard input."`
-	Kind     string `arg:"" enum:"schematic" help:"schematic."`
+	Kind     string `arg:"" enum:"schematic,layout" help:"schematic: current paths; layout: places and legs, drawn to length."`
 	Sheet    int    `default:"1" help:"Which sheet to write where there are several."`
 	Out      string `short:"o" help:"A file for one sheet, or a folder (name ending in /) for all of them; standard output otherwise."`
 	Paper    string `enum:"auto,a3,a4,tabloid" default:"auto" help:"What to draw on: a3, a4, tabloid (11 x 17 in), or auto: a4 where one sheet of it is enough, else a3."`
-	Step     string `help:"Draw the state in this step of use instead: every wire by what it carries, contacts and outputs as they stand then."`
+	Step     string `help:"Draw the schematic as the state in this step of use instead: every wire by what it carries, contacts and outputs as they stand then."`
 	Customer string `help:"Customer for the title block."`
 	By       string `help:"Who drew it, for the title block."`
 	Number   string `help:"Document number for the title block."`
@@ -37,6 +39,9 @@ func (c *drawCmd) Run(ctx context.Context, s streams) error {
 		return err
 	}
 	sheets, notes := c.sheets(r)
+	if len(sheets) == 0 && c.Kind == "layout" {
+		return errUsage{fmt.Errorf("%s says no legs, so it has no layout to draw; see place and leg in docs/draft.md", c.Draft)}
+	}
 	for _, n := range notes {
 		fmt.Fprintln(s.err, n)
 	}
@@ -58,18 +63,25 @@ func (c *drawCmd) Run(ctx context.Context, s streams) error {
 }
 
 func (c *drawCmd) sheets(r *harness.Result) ([]diagram.Sheet, diag.List) {
-	return diagram.Schematic(diagram.Input{
+	in := diagram.Input{
 		Model: r.Model, Routes: r.Routes, Sizes: r.Sizes, Paper: c.Paper, Played: r.Sizes.Usual, Step: c.Step,
 		Title: diagram.Title{
 			Customer: c.Customer, CreatedBy: c.By, Number: c.Number, Revision: c.Revision, Date: c.Date,
 		},
-	})
+	}
+	if c.Kind == "layout" {
+		return layout.Draw(in)
+	}
+	return diagram.Schematic(in)
 }
 
 // playable refuses a step that is not there, or that has no state to draw.
 func (c *drawCmd) playable(r *harness.Result) error {
-	if c.Step == "" {
+	switch {
+	case c.Step == "":
 		return nil
+	case c.Kind == "layout":
+		return errUsage{errors.New("--step is for the schematic: a layout has no state")}
 	}
 	i, err := stepNamed(r, c.Step)
 	if err != nil {
@@ -85,7 +97,7 @@ func (c *drawCmd) playable(r *harness.Result) error {
 func (c *drawCmd) all(s streams, sheets []diagram.Sheet) error {
 	var pages []page
 	for i, sh := range sheets {
-		pages = append(pages, page{sheetName(c.Step, i, len(sheets)), func(w io.Writer) error { return scene.WriteSVG(w, sh.Scene) }})
+		pages = append(pages, page{sheetName(c.Kind, c.Step, i, len(sheets)), func(w io.Writer) error { return scene.WriteSVG(w, sh.Scene) }})
 	}
 	if err := saveAll(c.Out, c.Draft, pages); err != nil {
 		return err
@@ -98,8 +110,7 @@ func (c *drawCmd) all(s streams, sheets []diagram.Sheet) error {
 	return nil
 }
 
-func sheetName(step string, i, n int) string {
-	name := "schematic"
+func sheetName(name, step string, i, n int) string {
 	if step != "" {
 		name += "-" + step
 	}

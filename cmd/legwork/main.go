@@ -32,7 +32,7 @@ type cli struct {
 	Size    sizeCmd    `cmd:"" help:"Size one wire and its fuse without a draft."`
 	Why     whyCmd     `cmd:"" help:"Show the working of a wire, a fuse, a relay, a terminal or a circuit."`
 	List    listCmd    `cmd:"" help:"Print a bench paper: cut, spools, pins or volts."`
-	Draw    drawCmd    `cmd:"" help:"Draw a sheet: schematic."`
+	Draw    drawCmd    `cmd:"" help:"Draw sheets: schematic or layout."`
 	Export  exportCmd  `cmd:"" help:"Write the steps as netlists for a circuit simulator."`
 	Explain explainCmd `cmd:"" help:"Explain a rule, a device kind, a profile or a source; without a name, list them."`
 	Tidy    tidyCmd    `cmd:"" help:"Print a draft in its canonical form."`
