@@ -6,7 +6,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// The kinds that the language promises, LANGUAGE.md's table of terminals.
+// The kinds that the language promises, with their terminals.
 func TestEveryPromisedKindIsThere(t *testing.T) {
 	var names []string
 	for _, k := range Kinds() {

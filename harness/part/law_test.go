@@ -8,7 +8,7 @@ import (
 	"legwork/harness/circuit"
 )
 
-// NUMBERS.md, laws: 540 A CCA, draws 160 A, stall 420 A give 18.9 mohm and
+// The laws by hand: 540 A CCA, draws 160 A, stall 420 A give 18.9 mohm and
 // 7.80 V. By hand: Rb = 6.0/540 = 11.111 mohm; (12.6 - 420 x 0.011111)/420 =
 // 18.889 mohm; 12.6 - 160 x 0.030 = 7.8 V. Cold: 12.6 - 320 x 0.030 = 3.0 V.
 func TestStarterLaw(t *testing.T) {
@@ -33,7 +33,7 @@ func TestStarterLaw(t *testing.T) {
 	require.InDelta(t, 9, 12/hold, 1e-9)
 }
 
-// By hand, NUMBERS.md: rest 12.65 V, crank 12.6 V, charge 14.2 - 2 x R.
+// By hand: rest 12.65 V, crank 12.6 V, charge 14.2 - 2 x R.
 func TestBatteryLaw(t *testing.T) {
 	battery := pinned(device(t, "battery", say(of("battery"), "cca", 540)))
 	charger := pinned(device(t, "alternator", say(of("alternator"), "setpoint", 14.2)))
@@ -61,7 +61,7 @@ func TestBatteryLaw(t *testing.T) {
 	require.InDelta(t, 12.0/540, ohm, 1e-12)
 }
 
-// NUMBERS.md defaults: blade 15 A 4.80 mohm cold; bolt-down 56 mV / rating,
+// The defaults by hand: blade 15 A 4.80 mohm cold; bolt-down 56 mV / rating,
 // low, so only nominal.
 func TestFuseLaw(t *testing.T) {
 	blade := pinned(device(t, "fuse", say(of("fuse"), "rating", 15)))
@@ -106,7 +106,7 @@ func TestLoadLaws(t *testing.T) {
 	require.InDelta(t, 0.3, heater.Kind.Draws(heater)[0].DutyFrac, 1e-12)
 }
 
-// The zones of NUMBERS.md: with the pair both count; without, out only below
+// The three zones: with the pair both count; without, out only below
 // must-release and in from 8.0 V.
 func TestRelayLaw(t *testing.T) {
 	r := of("relay")

@@ -45,7 +45,7 @@ func TestModuleLaw(t *testing.T) {
 	}
 	require.Equal(t, []float64{0.4, 0.002}, []float64{awake[0].Amp, asleep[0].Amp})
 
-	// NUMBERS.md: a low-side driver drops 0.5 V at rated current: 1 ohm at 0.5 A.
+	// By hand: a low-side driver drops 0.5 V at rated current: 1 ohm at 0.5 A.
 	pump := branch(t, s, OutputElement, "PUMP", "GND", 2)
 	require.InDelta(t, 1.0, pump.Law.Ohm, 1e-12)
 	require.Equal(t, 0, pump.State, "only while alive")

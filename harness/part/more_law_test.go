@@ -43,8 +43,8 @@ func TestWindings(t *testing.T) {
 	require.Equal(t, "usual-injector", injector.Kind.Assumes(injector)[0].Source)
 }
 
-// A diode begins at 0.6 V and has 0.7 V at its rated current (NUMBERS.md,
-// 0.6 to 0.7 V): 0.1 V / 3 A.
+// A silicon diode begins at 0.6 V and has 0.7 V at its rated current (common
+// practice): 0.1 V / 3 A.
 func TestDiodeLaw(t *testing.T) {
 	d := pinned(device(t, "diode"))
 	law := branch(t, stamped(d, HotSoak, Sure), Element, "A", "K", 2).Law
