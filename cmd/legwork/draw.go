@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
+	"strings"
+	"unicode"
 
 	"legwork/harness"
 	"legwork/harness/diag"
@@ -110,9 +112,16 @@ func (c *drawCmd) all(s streams, sheets []diagram.Sheet) error {
 	return nil
 }
 
+// sheetName names the file of a sheet. A draft may call its steps what it
+// likes: only letters and figures get into the name.
 func sheetName(name, step string, i, n int) string {
 	if step != "" {
-		name += "-" + step
+		name += "-" + strings.Map(func(r rune) rune {
+			if unicode.IsLetter(r) || unicode.IsDigit(r) {
+				return r
+			}
+			return '_'
+		}, step)
 	}
 	if n > 1 {
 		name += fmt.Sprintf("-%d", i+1)

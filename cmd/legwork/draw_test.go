@@ -35,3 +35,9 @@ func TestDrawUnknownStep(t *testing.T) {
 	require.Contains(t, got.err, `there is no step "cranc"; did you mean crank?`)
 	require.Empty(t, got.out)
 }
+
+// The name of a step does not lead out of the folder.
+func TestDrawStepStaysInFolder(t *testing.T) {
+	require.Equal(t, "schematic-____etc_x-2.svg", sheetName("schematic", "../\u00a0etc/x", 1, 2))
+	require.Equal(t, "schematic.svg", sheetName("schematic", "", 0, 1))
+}
