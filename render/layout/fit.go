@@ -23,16 +23,12 @@ func (p *plan) fit() {
 				fitting = append(fitting, ratio)
 			}
 		}
-		for _, ratio := range fitting[:min(len(fitting), mostScales)] {
-			for _, lift := range []float64{0.5, 0.25, 0.75} {
-				if a := p.on(b, ratio, lift, true); a.worse() == 0 {
-					p.best = a
-					return
-				}
-			}
+		if a := p.whole(b, fitting[:min(len(fitting), mostScales)]); a != nil {
+			p.best = a
+			return
 		}
 		for _, ratio := range fitting[:min(len(fitting), mostScales)] {
-			if a := p.on(b, ratio, 0.5, false); p.best == nil || a.worse() < p.best.worse() {
+			if a := p.on(b, ratio, 0.5, bySize, false); p.best == nil || a.worse() < p.best.worse() {
 				p.best = a
 			}
 		}
@@ -41,9 +37,39 @@ func (p *plan) fit() {
 		}
 	}
 	if p.best == nil {
-		p.best = p.on(blanks[len(blanks)-1], ratios[len(ratios)-1], 0.5, false)
+		p.best = p.on(blanks[len(blanks)-1], ratios[len(ratios)-1], 0.5, bySize, false)
 	}
 }
+
+// whole looks for a drawing on which everything has its room: the first with
+// every list near its place, else the one with the farthest list nearest; nil
+// if there is none.
+func (p *plan) whole(b diagram.Blank, fitting []int) *attempt {
+	var best *attempt
+	least := math.Inf(1)
+	for i, ratio := range fitting {
+		for _, lift := range []float64{0.5, 0.25, 0.75} {
+			for _, by := range orders {
+				a := p.on(b, ratio, lift, by, true)
+				if a.worse() > 0 {
+					break // other orders seldom do where large cards first does not
+				}
+				strain := a.strain() + 5*float64(i) // a smaller scale is a price too
+				if strain < least {
+					best, least = a, strain
+				}
+				if strain < easy {
+					return best
+				}
+			}
+		}
+	}
+	return best
+}
+
+// easy is the strain up to which a drawing is taken at once: lists stand some
+// 40 mm from their places.
+const easy = 50.0
 
 // mostScales is how many scales are tried on one sheet.
 const mostScales = 5
@@ -61,7 +87,7 @@ func (s *shape) fits(b diagram.Blank) bool {
 
 // on lays the harness out on a sheet at one scale; lift says how far down in
 // its room the tree stands, 0 to 1.
-func (p *plan) on(b diagram.Blank, ratio int, lift float64, strict bool) *attempt {
+func (p *plan) on(b diagram.Blank, ratio int, lift float64, by order, strict bool) *attempt {
 	s := p.shapeAt(1000 / float64(ratio))
 	box := spread(s.at).Grow(9)
 	dx := (b.Room.X1+b.Room.X2)/2 - (box.X1+box.X2)/2
@@ -77,7 +103,7 @@ func (p *plan) on(b diagram.Blank, ratio int, lift float64, strict bool) *attemp
 	a.placeMarks()
 	a.placeNames()
 	a.placeLabels()
-	a.placeCards()
+	a.placeCards(by)
 	a.center()
 	return a
 }
