@@ -102,6 +102,9 @@ func (p *plan) on(b diagram.Blank, ratio int, lift float64, by order, strict boo
 	a := &attempt{p: p, blank: b, shape: s, ratio: ratio, strict: strict}
 	a.placeMarks()
 	a.placeNames()
+	if strict && a.failed > 0 {
+		return a
+	}
 	a.placeLabels()
 	a.placeCards(by)
 	a.center()

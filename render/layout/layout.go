@@ -31,7 +31,7 @@ func Draw(in diagram.Input) ([]diagram.Sheet, diag.List) {
 			Msg: "the draft has no legs, so there is no layout to draw; say place and leg lines",
 		}}
 	}
-	p := &plan{in: in, m: in.Model}
+	p := &plan{in: in, m: in.Model, shapes: map[float64]*shape{}}
 	p.grow()
 	p.weigh()
 	p.gather()
@@ -47,6 +47,8 @@ type plan struct {
 	loads []load // by leg ID
 	cards []*card
 	best  *attempt
+
+	shapes map[float64]*shape // by mm for 1 m
 }
 
 // sheets paints the best attempt, and what had no room on it.

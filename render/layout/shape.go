@@ -35,12 +35,20 @@ var (
 	offBranch = []float64{0, -40, 40, -75, 75, -20, 20, -100, 100}
 )
 
-// shapeAt lays the tree out at a scale.
+// shapeAt gives a copy of the tree laid out at a scale, to be moved about.
 func (p *plan) shapeAt(mmPer float64) *shape {
+	if p.shapes[mmPer] == nil {
+		p.shapes[mmPer] = p.layOut(mmPer)
+	}
+	s := *p.shapes[mmPer]
+	s.at, s.segs = slices.Clone(s.at), slices.Clone(s.segs)
+	return &s
+}
+
+func (p *plan) layOut(mmPer float64) *shape {
 	t := &p.tree
 	s := &shape{at: make([]scene.Point, t.nodes), segs: make([]seg, len(t.branches)), faked: make([]bool, len(t.branches)), mmPer: mmPer}
 	low := 0.0
-	var all []int
 	for _, trunk := range t.trunks {
 		w := &walker{p: p, s: s, done: map[int]bool{}}
 		w.trunk(trunk)
@@ -51,7 +59,6 @@ func (p *plan) shapeAt(mmPer float64) *shape {
 		b := spread(points)
 		w.shift(-b.X1, low-b.Y1)
 		low += b.Y2 - b.Y1 + partGap
-		all = append(all, w.order...)
 	}
 	return s
 }
